@@ -1,0 +1,25 @@
+import type { SurfaceTable } from '../surfaces/surface-table';
+import type { PointMm } from '../walls/wall-result';
+
+export interface CeilingResult {
+  readonly ceilingId: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly table: SurfaceTable;
+  /** Lattice numbers of column 1 and row 1, so that hand changes anchored to the fixed lattice find their panel. */
+  readonly firstLatticeColumn: number;
+  readonly firstLatticeRow: number;
+  /** Outline in plan, closed without repeating the first point (a circle as 72 points). */
+  readonly outlineMm: readonly PointMm[];
+  readonly areaM2: number;
+  readonly pixels: number;
+  /** Share of the first ring's disc that it covers; null without a ring. */
+  readonly coverShare: number | null;
+  /** Least and greatest plan distance from its edge panels to the nearest wall's face; null without a wall round it. */
+  readonly gapLeastMm: number | null;
+  readonly gapGreatestMm: number | null;
+}
+
+export interface CeilingsResults {
+  readonly ceilings: readonly CeilingResult[];
+}

@@ -1,0 +1,54 @@
+/** One circuit: an ordered chain of panels, entry first. */
+export interface Circuit {
+  /** 'D4-11': distro number and circuit number. */
+  readonly name: string;
+  readonly distro: number;
+  readonly surfaceId: string;
+  /** Leg, or pair of legs, that it sits on. */
+  readonly leg: 'L1' | 'L2' | 'L3' | 'L1-L2' | 'L2-L3' | 'L3-L1';
+  readonly start: number;
+  readonly count: number;
+  /** Full white, full brightness, lowest voltage. */
+  readonly watts: number;
+  readonly currentA: number;
+  readonly entryHeightMm: number;
+}
+
+export interface LegLoad {
+  readonly leg: 'L1' | 'L2' | 'L3' | 'N';
+  /** Panels, and processors, breakouts and nodes where they are on the same service. */
+  readonly currentA: number;
+  readonly limitA: number | null;
+}
+
+export interface DistroLoad {
+  readonly number: number;
+  readonly distroId: string;
+  readonly circuits: number;
+  readonly legs: readonly LegLoad[];
+}
+
+export interface PowerLoad {
+  readonly surfaceId: string;
+  readonly blackW: number;
+  readonly typicalW: number;
+  readonly fullWhiteW: number;
+}
+
+export interface PowerResults {
+  readonly circuits: readonly Circuit[];
+  readonly order: Uint32Array;
+  /** Index of the circuit each panel is on; -1 where none. */
+  readonly circuitOf: Int32Array;
+  readonly distros: readonly DistroLoad[];
+  readonly legs: readonly LegLoad[];
+  readonly worstLegA: number | null;
+  readonly neutralA: number | null;
+  readonly loads: readonly PowerLoad[];
+  readonly signalW: number;
+  /** Full white with signal equipment. */
+  readonly maxW: number;
+  readonly typicalW: number;
+  readonly blackW: number;
+  readonly panelsACircuit: readonly { readonly panelId: string; readonly panels: number; readonly currentA: number }[];
+}

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { alternative } from './alternative';
+import { catalogue } from './catalogue';
+import { ceiling } from './ceiling';
+import { handChange } from './hand-change';
+import { materials } from './materials';
+import { picture } from './picture';
+import { power } from './power';
+import { id, label, longText } from './primitives';
+import { existingWiring, signal } from './signal';
+import { heat, masses } from './site';
+import { wall } from './wall';
+import { wish } from './wish';
+
+export const planFormat = 'voussoir-plan';
+export const planVersion = 1;
+
+/** The whole document. Unknown keys are errors; a dangling id is not: the evaluation reports it as a check. */
+export const plan = z.strictObject({
+  format: z.literal(planFormat),
+  version: z.literal(planVersion),
+  id,
+  name: label,
+  revision: z.string().max(20),
+  note: longText,
+  /** How lengths are shown; the document itself is metric. */
+  lengths: z.enum(['metric', 'feet']),
+  currency: z.string().regex(/^[A-Z]{3}$/, 'a currency has three capital letters'),
+  wish,
+  catalogue,
+  walls: z.array(wall).max(20),
+  ceilings: z.array(ceiling).max(20),
+  picture,
+  signal,
+  existingWiring: existingWiring.nullable(),
+  handChanges: z.array(handChange).max(20_000),
+  power,
+  heat,
+  masses,
+  materials,
+  alternatives: z.array(alternative).max(50),
+});
+export type Plan = z.infer<typeof plan>;

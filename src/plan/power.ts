@@ -1,0 +1,30 @@
+import { z } from 'zod';
+import { id, label, share } from './primitives';
+
+/** The supply, how panels sit on it, and what feeds the distros. */
+export const power = z.strictObject({
+  supply: z.strictObject({
+    /** wye: three legs about a neutral; split-phase: two legs about a neutral. */
+    kind: z.enum(['wye', 'split-phase']),
+    /** Nominal volts from leg to neutral. */
+    legToNeutralV: z.number().min(50).max(1000),
+    /** Lowest voltage of the supply's range as a share of nominal; circuits are sized there. */
+    lowestShare: z.number().min(0.5).max(1),
+  }),
+  connection: z.enum(['leg-to-neutral', 'leg-to-leg']),
+  circuit: z.strictObject({
+    ratedA: z.number().min(1).max(1000),
+    /** Share of a rating usable for a load that lasts. */
+    usableShare: z.number().min(0.1).max(1),
+  }),
+  distroId: id.nullable(),
+  /** Service points with amperes a leg. */
+  servicePoints: z.array(z.strictObject({ id, name: label, legA: z.number().min(1).max(100_000) })).max(50),
+  /** Average picture level for the "typical" figure, 0 black to 1 full white. */
+  typicalLevel: share,
+  /** Brightness the panels are set to, of their peak. */
+  brightnessShare: share,
+  /** Processors, breakouts and nodes are fed from the same service. */
+  includesSignal: z.boolean(),
+});
+export type Power = z.infer<typeof power>;

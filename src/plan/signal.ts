@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import { id, label, lengthMm, share } from './primitives';
+
+/** What a good wiring puts first, once it fits. */
+export const priority = z.enum(['repeats', 'fewest-ports', 'most-free', 'shortest-cable']);
+export type Priority = z.infer<typeof priority>;
+
+/** Which processor drives a surface and how its zones are cut. */
+export const surfaceSignal = z.strictObject({
+  surfaceId: id,
+  processorId: id,
+  nodeId: id.nullable(),
+  /** Widest zone in columns; null: as wide as the processor takes. */
+  zoneColumnsMost: z.int().min(1).max(5000).nullable(),
+  /** Zones one above the other; null: as few as fit. */
+  zonesUp: z.int().min(1).max(100).nullable(),
+});
+export type SurfaceSignal = z.infer<typeof surfaceSignal>;
+
+/** Ports, zones and runs: the givens of the signal chapters. */
+export const signal = z.strictObject({
+  /** Used where a surface names no processor of its own; null: none chosen. */
+  processorId: id.nullable(),
+  nodeId: id.nullable(),
+  bySurface: z.array(surfaceSignal).max(100),
+  /** Share of every port that stays free. */
+  freeShare: share.max(0.95),
+  /** The user's own limit of panels a port; null: none. */
+  panelsMost: z.int().min(1).max(10_000).nullable(),
+  /** Highest lower edge of an entry panel that an adult reaches from the floor. */
+  reachMm: lengthMm,
+  priority,
+  /** Side of a ceiling where its loom arrives, as seen from below. */
+  ceilingEntry: z.enum(['left', 'right', 'bottom', 'top']),
+});
+export type Signal = z.infer<typeof signal>;
+
+/** A wiring that exists already, row by row as it was read: panel, port, place on the run (from 1). */
+export const existingWiring = z.strictObject({
+  source: label,
+  rows: z
+    .array(z.strictObject({ panel: z.string().max(40), port: z.string().max(40), place: z.int().min(1).max(100_000) }))
+    .max(250_000),
+});
+export type ExistingWiring = z.infer<typeof existingWiring>;

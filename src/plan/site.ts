@@ -1,0 +1,25 @@
+import { z } from 'zod';
+
+/** Heat: what is in the room besides panels, and the air that carries heat away. */
+export const heat = z.strictObject({
+  people: z.int().min(0).max(10_000),
+  lampsW: z.number().min(0).max(1e8),
+  /** Rise of the air that carries the heat away. */
+  airRiseK: z.number().min(0.1).max(100),
+  /** Rise of the room at which a shoot must stop, for the warm-up time. */
+  roomRiseK: z.number().min(0.1).max(100),
+});
+export type Heat = z.infer<typeof heat>;
+
+/** Masses: frames and fittings that stand with the panels. */
+export const masses = z.strictObject({
+  /** Locks, bumpers and frames, by area of wall. */
+  fittingsKgPerM2: z.number().min(0).max(1000),
+  /** A support frame every so many columns. */
+  columnsAFrame: z.int().min(1).max(1000),
+  /** Plate under a support frame. */
+  plateAreaM2: z.number().min(0.0001).max(100),
+  /** Allowed load of the floor; null: not stated. */
+  floorKpa: z.number().min(0).max(1e6).nullable(),
+});
+export type Masses = z.infer<typeof masses>;

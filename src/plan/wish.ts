@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { stock } from './catalogue';
+import { amount, label, lengthMm, sizeMm } from './primitives';
+
+/** What is wanted and what there is. `null` reads 'not stated' and is never passed. */
+export const wish = z.strictObject({
+  hall: z.strictObject({
+    lengthMm: sizeMm.nullable(),
+    widthMm: sizeMm.nullable(),
+    clearHeightMm: sizeMm.nullable(),
+    /** Kept free behind the wall's back edge. */
+    walkwayMm: lengthMm,
+  }),
+  /** What must drive in. */
+  vehicle: z.strictObject({ widthMm: sizeMm.nullable(), heightMm: sizeMm.nullable() }),
+  wall: z.strictObject({
+    form: z.enum(['ring', 'flat']),
+    /** Wished inside diameter of a ring, or length of a flat wall. */
+    acrossMm: sizeMm.nullable(),
+    heightMm: sizeMm.nullable(),
+    /** Wished gap of a ring; 0 for a closed one. */
+    openingMm: lengthMm.nullable(),
+  }),
+  camerasAtOnce: z.int().min(1).max(16),
+  budget: amount.nullable(),
+  /** Cooling on site in watts. */
+  coolingW: z.number().min(0).max(1e8).nullable(),
+  stock: z.array(stock).max(1200),
+  note: label,
+});
+export type Wish = z.infer<typeof wish>;
