@@ -1,0 +1,45 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { buildCommandLine } from '../../src/setup/build-command-line.mjs';
+
+let root: string;
+const write = (path: string, text: string) => {
+  mkdirSync(join(root, path, '..'), { recursive: true });
+  writeFileSync(join(root, path), text);
+};
+
+beforeEach(() => {
+  root = mkdtempSync(join(tmpdir(), 'voussoir-'));
+  write('src/cli/main.ts', "import { word } from '../plan/word';\nconst text: string = word;\nconsole.log(text);\n");
+  write('src/plan/word.ts', "export const word = 'first';\n");
+});
+afterEach(() => rmSync(root, { recursive: true, force: true }));
+
+test('buildCommandLine gives an entry that Node runs as it is', async () => {
+  const entry = await buildCommandLine(root);
+  expect(execFileSync(process.execPath, [entry], { encoding: 'utf8' })).toBe('first\n');
+});
+
+test('buildCommandLine builds nothing while no source changes', async () => {
+  const entry = await buildCommandLine(root);
+  writeFileSync(entry, '// left as it was');
+  expect(await buildCommandLine(root)).toBe(entry);
+  expect(execFileSync(process.execPath, [entry], { encoding: 'utf8' })).toBe('');
+});
+
+test('buildCommandLine builds anew after a change, and keeps one build only', async () => {
+  await buildCommandLine(root);
+  write('src/plan/word.ts', "export const word = 'second';\n");
+  const entry = await buildCommandLine(root);
+  expect(execFileSync(process.execPath, [entry], { encoding: 'utf8' })).toBe('second\n');
+  expect(readdirSync(join(root, '.build'))).toHaveLength(1);
+});
+
+test('buildCommandLine called twice at once gives both the same entry', async () => {
+  const [one, other] = await Promise.all([buildCommandLine(root), buildCommandLine(root)]);
+  expect(one).toBe(other);
+  expect(execFileSync(process.execPath, [one], { encoding: 'utf8' })).toBe('first\n');
+});
