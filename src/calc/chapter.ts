@@ -1,4 +1,5 @@
 import type { Command } from '../plan/commands';
+import type { Unit } from '../units/unit';
 
 /** Chapters of the evaluation, in the order in which they are computed. */
 export type ChapterId =
@@ -15,32 +16,7 @@ export type ChapterId =
   | 'masses'
   | 'materials';
 
-/** Unit of a figure as calc gives it; formatting to feet, inches or kW happens at the edge. `count` has none. */
-export type Unit =
-  | 'mm'
-  | 'm2'
-  | 'm3'
-  | 'deg'
-  | 'px'
-  | 'kg'
-  | 'kPa'
-  | 'A'
-  | 'V'
-  | 'W'
-  | 'tons'
-  | 'btuh'
-  | 'm3/s'
-  | 'min'
-  | 's'
-  | 'Hz'
-  | 'fps'
-  | 'bit'
-  | 'bps'
-  | 'share'
-  | 'money'
-  | 'days'
-  | 'K'
-  | 'count';
+export type { Unit };
 
 /** offer: something better or not yet stated, never marks a chapter; watch: look at it; stop: cannot stand as planned. */
 export type Severity = 'pass' | 'offer' | 'watch' | 'stop';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { angleDeg, id, label, lengthMm, offsetMm, sizeMm, turnDeg } from './primitives';
+import { uniqueList } from './unique-list';
 
 const point = z.strictObject({ xMm: offsetMm, yMm: offsetMm });
 
@@ -40,7 +41,7 @@ export const ceiling = z.strictObject({
   outline,
   /** Which panels stay: whole panel inside, its centre inside, or any part inside. */
   rule: z.enum(['whole', 'centre', 'any']),
-  holes: z.array(ceilingHole).max(200),
+  holes: uniqueList(ceilingHole, 200),
   /** Heights of the LED face above the floor: as planned, lowest and highest of its travel. */
   height: z.strictObject({ trimMm: lengthMm, lowestMm: lengthMm, highestMm: lengthMm }),
 });

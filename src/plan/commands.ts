@@ -1,10 +1,16 @@
 import type { CommandDefinition, Outcome } from './commands/command';
+import { insert } from './commands/insert';
+import { move } from './commands/move';
+import { remove } from './commands/remove';
 import { setFields } from './commands/set-fields';
 import type { Plan } from './plan';
 
 /** Every command by its name: menus, fixes, levers and tests share these definitions. */
 export const commands = {
   'set-fields': setFields,
+  insert,
+  remove,
+  move,
 } as const;
 
 export type CommandName = keyof typeof commands;

@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { count, id, share } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** Spares: a share of what is needed, at least so many, and where an item differs. Kept by catalogue item id. */
 export const materials = z.strictObject({
   spareShare: share,
   spareLeast: count,
-  byItem: z.array(z.strictObject({ itemId: id, share, least: count })).max(1200),
+  byItem: uniqueList(z.strictObject({ itemId: id, share, least: count }), 1200, 'itemId'),
 });
 export type Materials = z.infer<typeof materials>;

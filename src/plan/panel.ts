@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, angleDeg, count, id, label, sizeMm } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** One LED panel of the catalogue, as its data sheet states it. `null` is a figure that the sheet does not state. */
 export const panel = z.strictObject({
@@ -32,7 +33,11 @@ export const panel = z.strictObject({
     /** True where a panel without power still passes data on. */
     passesUnpowered: z.boolean(),
     /** Processors that drive it, with the sheet's pixels a port at 60 Hz and 8 bit for the pair (null: the processor's own figure). */
-    drivenBy: z.array(z.strictObject({ processorId: id, portPixels: z.int().min(1).max(1e8).nullable() })).max(50),
+    drivenBy: uniqueList(
+      z.strictObject({ processorId: id, portPixels: z.int().min(1).max(1e8).nullable() }),
+      50,
+      'processorId',
+    ),
   }),
   power: z.strictObject({
     blackW: z.number().min(0).max(1e5),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bitDepth, frameRate, id } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** A rate the panels are fed with: frames a second of the camera, depth, and pictures a camera frame (interleaved views). */
 export const mode = z.strictObject({ rate: frameRate, depthBits: bitDepth, pictures: z.int().min(1).max(16) });
@@ -8,8 +9,8 @@ export type Mode = z.infer<typeof mode>;
 /** Rates and depths: what runs on every surface, where a surface differs, and what else the stage must serve. */
 export const picture = z.strictObject({
   base: mode,
-  bySurface: z.array(z.strictObject({ surfaceId: id, mode })).max(100),
+  bySurface: uniqueList(z.strictObject({ surfaceId: id, mode }), 100, 'surfaceId'),
   /** Hardware is sized for the worst of these and of what runs. `surfaceIds` null: every surface. */
-  alsoServe: z.array(z.strictObject({ id, mode, surfaceIds: z.array(id).max(100).nullable() })).max(50),
+  alsoServe: uniqueList(z.strictObject({ id, mode, surfaceIds: z.array(id).max(100).nullable() }), 50),
 });
 export type Picture = z.infer<typeof picture>;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { id, label, share } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** The supply, how panels sit on it, and what feeds the distros. */
 export const power = z.strictObject({
@@ -19,7 +20,7 @@ export const power = z.strictObject({
   }),
   distroId: id.nullable(),
   /** Service points with amperes a leg. */
-  servicePoints: z.array(z.strictObject({ id, name: label, legA: z.number().min(1).max(100_000) })).max(50),
+  servicePoints: uniqueList(z.strictObject({ id, name: label, legA: z.number().min(1).max(100_000) }), 50),
   /** Average picture level for the "typical" figure, 0 black to 1 full white. */
   typicalLevel: share,
   /** Brightness the panels are set to, of their peak. */

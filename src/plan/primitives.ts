@@ -5,9 +5,15 @@ export const id = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/, 'an id has letters, digits and hyphens, 1 to 64 of them');
 
+const isOneLine = (text: string) => !/[\p{Cc}\p{Cs}]/u.test(text);
+
 /** Free text on one line. */
-export const label = z.string().max(200);
-export const longText = z.string().max(4000);
+export const label = z.string().max(200).refine(isOneLine, 'a line of text has no control characters');
+/** Free text on several lines. */
+export const longText = z
+  .string()
+  .max(4000)
+  .refine((text) => isOneLine(text.replace(/[\n\t]/g, ' ')), 'a text has no control characters');
 
 const isWholeMicrometres = (mm: number) => Math.abs(mm * 1000 - Math.round(mm * 1000)) < 1e-4;
 
@@ -36,8 +42,8 @@ export const jointDeg = z.number().min(-90).max(90);
 export const share = z.number().min(0).max(1);
 export const count = z.int().min(0).max(1e6);
 export const amount = z.number().min(0).max(1e12);
-export const turnDeg = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
-export const bitDepth = z.union([z.literal(8), z.literal(10), z.literal(12)]);
+export const turnDeg = z.literal([0, 90, 180, 270]);
+export const bitDepth = z.literal([8, 10, 12]);
 export type BitDepth = z.infer<typeof bitDepth>;
 export type TurnDeg = z.infer<typeof turnDeg>;
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { id, label, lengthMm, share } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** What a good wiring puts first, once it fits. */
 export const priority = z.enum(['repeats', 'fewest-ports', 'most-free', 'shortest-cable']);
@@ -22,7 +23,7 @@ export const signal = z.strictObject({
   /** Used where a surface names no processor of its own; null: none chosen. */
   processorId: id.nullable(),
   nodeId: id.nullable(),
-  bySurface: z.array(surfaceSignal).max(100),
+  bySurface: uniqueList(surfaceSignal, 100, 'surfaceId'),
   /** Share of every port that stays free. */
   freeShare: share.max(0.95),
   /** The user's own limit of panels a port; null: none. */
@@ -35,11 +36,15 @@ export const signal = z.strictObject({
 });
 export type Signal = z.infer<typeof signal>;
 
+/** A panel or a port as somebody else's table names it. */
+const tag = z
+  .string()
+  .max(24)
+  .regex(/^[^\p{Cc}\p{Cs}"\\]*$/u, 'a name has no control characters, quotes or backslashes');
+
 /** A wiring that exists already, row by row as it was read: panel, port, place on the run (from 1). */
 export const existingWiring = z.strictObject({
   source: label,
-  rows: z
-    .array(z.strictObject({ panel: z.string().max(40), port: z.string().max(40), place: z.int().min(1).max(100_000) }))
-    .max(250_000),
+  rows: z.array(z.strictObject({ panel: tag, port: tag, place: z.int().min(1).max(100_000) })).max(250_000),
 });
 export type ExistingWiring = z.infer<typeof existingWiring>;

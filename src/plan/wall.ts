@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { angleDeg, id, jointDeg, label, lengthMm, offsetMm, turnDeg } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** Neighbouring columns with one joint angle, or two mixed evenly. */
 export const segment = z.strictObject({
@@ -40,8 +41,8 @@ export const wall = z.strictObject({
   baseMm: lengthMm,
   /** stands: stacked from the floor; hangs: flown from above. */
   support: z.enum(['stands', 'hangs']),
-  path: z.array(segment).min(1).max(500),
-  bands: z.array(band).min(1).max(50),
-  holes: z.array(wallHole).max(200),
+  path: uniqueList(segment, 500).min(1),
+  bands: uniqueList(band, 50).min(1),
+  holes: uniqueList(wallHole, 200),
 });
 export type Wall = z.infer<typeof wall>;

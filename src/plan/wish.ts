@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { stock } from './catalogue';
 import { amount, label, lengthMm, sizeMm } from './primitives';
+import { uniqueList } from './unique-list';
 
 /** What is wanted and what there is. `null` reads 'not stated' and is never passed. */
 export const wish = z.strictObject({
@@ -25,7 +26,7 @@ export const wish = z.strictObject({
   budget: amount.nullable(),
   /** Cooling on site in watts. */
   coolingW: z.number().min(0).max(1e8).nullable(),
-  stock: z.array(stock).max(1200),
+  stock: uniqueList(stock, 1200, 'itemId'),
   note: label,
 });
 export type Wish = z.infer<typeof wish>;

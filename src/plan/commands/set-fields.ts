@@ -1,10 +1,11 @@
 import { produce } from 'immer';
-import { plan as planSchema } from '../plan';
+import { admit } from './admit';
 import type { CommandDefinition } from './command';
+import { findHolder } from './find-holder';
+import type { Path } from './path';
 import { pathText } from './path-text';
 
-/** Keys from the plan's root: ['walls', 0, 'path', 2, 'columns']. */
-export type Path = readonly (string | number)[];
+export type { Path };
 
 export interface SetFieldsArguments {
   readonly fields: readonly { readonly path: Path; readonly value: unknown }[];
@@ -17,28 +18,18 @@ export const setFields: CommandDefinition<'set-fields', SetFieldsArguments> = {
   name: 'set-fields',
   label: (_plan, args) => args.label ?? String(args.fields[0]?.path.at(-1) ?? 'nothing'),
   apply(plan, args) {
-    let missing: string | undefined;
+    let missing: Path | undefined;
     const next = produce(plan, (draft) => {
       for (const { path, value } of args.fields) {
-        let holder: unknown = draft;
-        for (const key of path.slice(0, -1)) {
-          holder =
-            typeof holder === 'object' && holder !== null && Object.hasOwn(holder, key)
-              ? (holder as Record<string, unknown>)[key]
-              : undefined;
-        }
-        const last = path.at(-1);
-        if (typeof holder !== 'object' || holder === null || last === undefined || !Object.hasOwn(holder, last)) {
-          missing = pathText(path);
+        const found = findHolder(draft, path);
+        if (found === undefined) {
+          missing = path;
           return;
         }
-        (holder as Record<string | number, unknown>)[last] = value;
+        found.holder[found.key] = value;
       }
     });
-    if (missing !== undefined) return { refused: 'there is no such field', path: missing };
-    const checked = planSchema.safeParse(next);
-    if (checked.success) return { plan: next };
-    const issue = checked.error.issues[0];
-    return { refused: issue?.message ?? 'not a valid value', path: pathText((issue?.path ?? []) as Path) };
+    if (missing !== undefined) return { refused: 'there is no such field', path: pathText(missing) };
+    return admit(plan, next);
   },
 };
