@@ -5,7 +5,10 @@ export interface PointMm {
   readonly yMm: number;
 }
 
-/** What follows from one wall's record. A figure that has no meaning for the form (diameter of a flat wall) is null. */
+/**
+ * What follows from one wall's record. A figure that has no meaning for the form (diameter of a flat wall) is null.
+ * A wall that cannot be laid out (panel missing, widths differ, too many panels) has no columns and an empty table.
+ */
 export interface WallResult {
   readonly wallId: string;
   readonly letter: string;
@@ -26,8 +29,9 @@ export interface WallResult {
   readonly backMm: Float64Array;
   /** Gap between backs (concave) or fronts (convex) before each column; index 0 is 0. */
   readonly seamMm: Float64Array;
-  /** Circle of best fit of the column faces; null for a flat wall. */
+  /** Circle of least squared distances to the middles of the column faces, and the worst of them; null for a flat wall and for fewer than three columns. */
   readonly bestFit: { readonly centre: PointMm; readonly radiusMm: number; readonly worstMm: number } | null;
+  /** Of the largest circle about the best-fit centre that touches no face; null unless the wall turns concave on the whole. */
   readonly insideDiameterMm: number | null;
   /** Gap between the two ends of the path; null unless the wall turns half a turn or more. */
   readonly openingMm: number | null;
@@ -35,7 +39,7 @@ export interface WallResult {
   readonly turnsDeg: number;
   readonly areaM2: number;
   readonly pixels: number;
-  /** Smallest upright box round the back edges, plan axes. */
+  /** Smallest upright box round fronts and backs of all columns; left and right are x, front and back are y, least and greatest. */
   readonly box: {
     readonly leftMm: number;
     readonly rightMm: number;
