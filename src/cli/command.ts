@@ -1,0 +1,25 @@
+import type { Terminal } from './terminal';
+
+/** What a call ends with. Of a plan: it stands, a check stops it, or it could not be read. */
+export const exitCodes = { ok: 0, stopped: 1, refused: 2 } as const;
+export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
+
+/** One word of the command line. */
+export interface Command {
+  readonly name: string;
+  /** How it is called, without the program's name: 'check PLAN.json [--json]'. */
+  readonly usage: string;
+  /** Options that it takes, each with what it does. */
+  readonly options: Readonly<Record<string, string>>;
+  /** Files that it takes. */
+  readonly files: 0 | 1;
+  /** What it does, in a line or two. */
+  readonly summary: string;
+  readonly run: (given: Given, terminal: Terminal) => ExitCode;
+}
+
+/** What stood after the command's name. */
+export interface Given {
+  readonly file: string;
+  readonly options: ReadonlySet<string>;
+}

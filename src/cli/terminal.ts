@@ -1,0 +1,11 @@
+/** What a command may reach outside itself; a test gives its own. */
+export interface Terminal {
+  /** Text of a file, or of standard input for '-'. Throws the system's error where it cannot be read. */
+  readonly read: (path: string) => string;
+  /** Writes to standard output, where the answer goes and nothing else. */
+  readonly print: (text: string) => void;
+  /** Writes to standard error: why something was refused. */
+  readonly complain: (text: string) => void;
+  /** Width in characters. */
+  readonly columns: number;
+}

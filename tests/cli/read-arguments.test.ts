@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { type Command, exitCodes } from '../../src/cli/command';
+import { readArguments } from '../../src/cli/read-arguments';
+
+const command: Command = {
+  name: 'weigh',
+  usage: 'weigh PLAN.json [--json]',
+  options: { '--json': 'as one object' },
+  files: 1,
+  summary: 'weighs a plan',
+  run: () => exitCodes.ok,
+};
+
+test('readArguments takes the options before and after the file', () => {
+  expect(readArguments(command, ['--json', 'a.json'])).toEqual({ file: 'a.json', options: new Set(['--json']) });
+  expect(readArguments(command, ['a.json', '--json'])).toEqual({ file: 'a.json', options: new Set(['--json']) });
+});
+
+test('readArguments takes - as the file that is standard input', () => {
+  expect(readArguments(command, ['-'])).toEqual({ file: '-', options: new Set() });
+});
+
+test.each([
+  [['a.json', '--yaml'], 'weigh knows no option --yaml'],
+  [[], 'weigh wants a file'],
+  [['a.json', 'b.json'], 'weigh wants one file only: b.json'],
+])('readArguments refuses %j and says why', (words, refused) => {
+  expect(readArguments(command, words)).toEqual({ refused });
+});
+
+test('readArguments refuses a file where none is wanted', () => {
+  expect(readArguments({ ...command, files: 0 }, ['a.json'])).toEqual({ refused: 'weigh wants no file: a.json' });
+});
