@@ -1,0 +1,78 @@
+import type { Breakout } from '../../plan/breakout';
+import type { Processor } from '../../plan/processor';
+import type { Check, Fix } from '../chapter';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import type { PortsInputs } from './compute-ports';
+import { countOutlets } from './count-outlets';
+import type { SurfacePorts } from './port-result';
+
+/** The breakout that a processor's sheet asks for, and whether one trunk carries all the ports of it. */
+export function checkOutlets(
+  { breakouts, processors }: PortsInputs,
+  surface: SurfaceTable,
+  processor: Processor,
+  ports: SurfacePorts,
+): Check[] {
+  const { outlets } = processor;
+  if (outlets.kind === 'direct') return [];
+  const box = breakouts.find(({ id }) => id === outlets.breakoutId);
+  const where = [{ kind: 'surface' as const, name: surface.letter }];
+  if (box === undefined) {
+    const index = processors.indexOf(processor);
+    const fix = takeBreakout(processor, index, breakouts);
+    return [
+      {
+        id: `ports.breakout.${surface.letter}`,
+        chapter: 'ports',
+        severity: 'stop',
+        measured: null,
+        limit: null,
+        unit: 'count',
+        where: [...where, { kind: 'field', name: `catalogue.processors[${index}].outlets.breakoutId` }],
+        sentence: 'The breakout that this processor needs is not in the catalogue, so it has no port.',
+        ...(fix === null ? {} : { fix }),
+      },
+    ];
+  }
+  const carriesNone = ports.portsABreakout === 0;
+  return [
+    {
+      id: `ports.trunk.${surface.letter}`,
+      chapter: 'ports',
+      severity: carriesNone ? 'stop' : ports.portsABreakout < box.ports ? 'watch' : 'pass',
+      measured: box.ports * processor.port.lineMbps * 1e6,
+      limit: box.trunkMbps * 1e6,
+      unit: 'bps',
+      where,
+      sentence: carriesNone
+        ? 'A trunk of {limit} carries not one port of this processor.'
+        : ports.portsABreakout < box.ports
+          ? 'A trunk of {limit} carries {carried} of the {ports} ports of its breakout; the others stay unused.'
+          : 'A trunk of {limit} carries all {ports} ports of its breakout.',
+      values: {
+        carried: { value: ports.portsABreakout, unit: 'count' },
+        ports: { value: box.ports, unit: 'count' },
+      },
+    },
+  ];
+}
+
+function takeBreakout(processor: Processor, index: number, breakouts: readonly Breakout[]): Fix | null {
+  const { outlets } = processor;
+  if (outlets.kind === 'direct') return null;
+  const box = breakouts.find(({ id }) => {
+    const tried: Processor = { ...processor, outlets: { ...outlets, breakoutId: id } };
+    return countOutlets(tried, breakouts).portsAProcessor > 0;
+  });
+  if (box === undefined) return null;
+  return {
+    label: `Take ${box.name}`,
+    command: {
+      name: 'set-fields',
+      args: {
+        label: 'breakout',
+        fields: [{ path: ['catalogue', 'processors', index, 'outlets', 'breakoutId'], value: box.id }],
+      },
+    },
+  };
+}

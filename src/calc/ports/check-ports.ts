@@ -1,0 +1,121 @@
+import type { Check, Place } from '../chapter';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import { checkOutlets } from './check-outlets';
+import { checkPair } from './check-pair';
+import { checkProcessorChoice } from './check-processor-choice';
+import type { PortsInputs } from './compute-ports';
+import { panelsUnlimited } from './panels-unlimited';
+import type { PortsResults, SurfacePorts } from './port-result';
+
+/** Processors chosen, pairs of panel and processor, what one port carries, chain limits, breakouts and trunks. */
+export function checkPorts(inputs: PortsInputs, results: PortsResults): Check[] {
+  return [
+    ...checkNames(inputs),
+    ...results.surfaces.flatMap((ports, i) => {
+      const surface = inputs.surfaces.surfaces[i]!;
+      if (ports.processor === null) return [checkProcessorChoice(inputs, surface)];
+      return [
+        ...checkPair(inputs, surface, ports.processor),
+        ...checkOnePanel(surface, ports),
+        ...checkSheet(surface, ports),
+        ...checkChain(surface, ports),
+        ...checkOutlets(inputs, surface, ports.processor, ports),
+      ];
+    }),
+  ];
+}
+
+const placeOf = (surface: SurfaceTable): Place => ({ kind: 'surface', name: surface.letter });
+
+function checkNames({ signal, surfaces }: PortsInputs): Check[] {
+  const known = new Set(surfaces.surfaces.map(({ surfaceId }) => surfaceId));
+  const taken = new Set<string>();
+  const idle: Place[] = [];
+  const kept = signal.bySurface.filter(({ surfaceId }, i) => {
+    const counts = known.has(surfaceId) && !taken.has(surfaceId);
+    taken.add(surfaceId);
+    if (!counts) idle.push({ kind: 'field', name: `signal.bySurface[${i}].surfaceId` });
+    return counts;
+  });
+  if (idle.length === 0) return [];
+  return [
+    {
+      id: 'ports.surface-names',
+      chapter: 'ports',
+      severity: 'watch',
+      measured: idle.length,
+      limit: 0,
+      unit: 'count',
+      where: idle.slice(0, 50),
+      sentence: '{measured} choices of a processor name a surface that is not there, or one that has a choice already.',
+      fix: {
+        label: 'Drop what names no surface',
+        command: {
+          name: 'set-fields',
+          args: { fields: [{ path: ['signal', 'bySurface'], value: kept }], label: 'processors by surface' },
+        },
+      },
+    },
+  ];
+}
+
+function checkOnePanel(surface: SurfaceTable, ports: SurfacePorts): Check[] {
+  const first = ports.byType[0];
+  if (first === undefined) return [];
+  const worst = ports.byType.reduce((least, next) => (next.panelsAPort < least.panelsAPort ? next : least), first);
+  const { rate, pictures, depthBits } = worst.mode;
+  return [
+    {
+      id: `ports.one-panel.${surface.letter}`,
+      chapter: 'ports',
+      severity: worst.panelsAPort === 0 ? 'stop' : 'pass',
+      measured: worst.panelPixels,
+      limit: worst.usablePixels,
+      unit: 'px',
+      where: [placeOf(surface)],
+      sentence:
+        worst.panelsAPort === 0
+          ? 'One panel has {measured}; a port carries {limit} at {rate} and {depth}: not even one panel fits.'
+          : 'A port carries {panels} panels of {measured} each at {rate} and {depth}, within {limit}.',
+      values: {
+        panels: { value: worst.panelsAPort, unit: 'count' },
+        rate: { value: (rate.frames * pictures) / rate.seconds, unit: 'fps' },
+        depth: { value: depthBits, unit: 'bit' },
+      },
+    },
+  ];
+}
+
+function checkSheet(surface: SurfaceTable, ports: SurfacePorts): Check[] {
+  const silent = ports.byType.filter(({ sheetPixels }) => sheetPixels === null);
+  const first = silent[0];
+  if (first === undefined) return [];
+  return [
+    {
+      id: `ports.sheet.${surface.letter}`,
+      chapter: 'ports',
+      severity: 'offer',
+      measured: Math.floor(first.linePixels),
+      limit: null,
+      unit: 'px',
+      where: [placeOf(surface)],
+      sentence: 'How many pixels a port carries by the sheet is not stated; the line rate alone gives {measured}.',
+    },
+  ];
+}
+
+function checkChain(surface: SurfaceTable, ports: SurfacePorts): Check[] {
+  if (ports.panelsMost < panelsUnlimited || ports.byType.length === 0) return [];
+  return [
+    {
+      id: `ports.chain.${surface.letter}`,
+      chapter: 'ports',
+      severity: 'offer',
+      measured: Math.max(...ports.byType.map(({ panelsAPort }) => panelsAPort)),
+      limit: null,
+      unit: 'count',
+      where: [placeOf(surface)],
+      sentence: 'How many panels a data chain may carry is not stated; a port here takes {measured}.',
+    },
+  ];
+}

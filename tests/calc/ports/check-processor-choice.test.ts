@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { checkProcessorChoice } from '../../../src/calc/ports/check-processor-choice';
+import type { PortsInputs } from '../../../src/calc/ports/compute-ports';
+import { plainPanel, plainProcessor, plainSignal } from './plain-items';
+import { plainPorts } from './plain-ports';
+
+const check = (given: PortsInputs) => checkProcessorChoice(given, given.surfaces.surfaces[0]!);
+const own = { surfaceId: 'a', processorId: 'gone', nodeId: null, zoneColumnsMost: null, zonesUp: null };
+
+test('checkProcessorChoice takes the first processor that the panels name and whose port carries one', () => {
+  const weak = plainProcessor({ sheetPixels: 1000 }, { id: 'weak', name: 'Weak' });
+  const stranger = plainProcessor({}, { id: 'stranger', name: 'Stranger' });
+  const suits = plainProcessor({}, { id: 'suits', name: 'Suits' });
+  const drivenBy = ['weak', 'suits'].map((processorId) => ({ processorId, portPixels: null }));
+  const given = plainPorts({
+    signal: plainSignal({ processorId: null }),
+    processors: [stranger, weak, suits],
+    panels: [plainPanel(216, { drivenBy })],
+  });
+  const found = check(given);
+  expect(found).toMatchObject({ severity: 'stop', fix: { label: 'Take Suits' } });
+  expect(found.fix?.command.args).toMatchObject({ fields: [{ path: ['signal', 'processorId'], value: 'suits' }] });
+  expect(found.sentence).toContain('No processor is chosen');
+});
+
+test('checkProcessorChoice mends the surface that names a processor of its own', () => {
+  const found = check(plainPorts({ signal: plainSignal({ bySurface: [own] }) }));
+  expect(found.where).toContainEqual({ kind: 'field', name: 'signal.bySurface[0].processorId' });
+  expect(found.fix?.command.args).toMatchObject({
+    fields: [{ path: ['signal', 'bySurface', 0, 'processorId'], value: 'proc' }],
+  });
+  expect(found.sentence).toContain('not in the catalogue');
+});
+
+test('checkProcessorChoice offers nothing where the catalogue has none that suits', () => {
+  expect(check(plainPorts({ signal: plainSignal({ processorId: null }), processors: [] })).fix).toBeUndefined();
+});
