@@ -14,6 +14,9 @@ export interface WiringGrid {
   readonly pixelHeight: Uint32Array;
   /** Height of the panel's lower edge above the floor. */
   readonly entryHeightMm: Float64Array;
+  /** From one column to the next and from one row to the next (their means where they differ): for the estimate of cable only. */
+  readonly columnPitchMm: number;
+  readonly rowPitchMm: number;
 }
 
 /** What one run may hold and where it may begin. */
@@ -23,4 +26,6 @@ export interface RunLimits {
   readonly counting: 'panels' | 'rectangle';
   /** Highest lower edge of an entry panel; Infinity switches reach off. */
   readonly reachMm: number;
+  /** With a return the last panel of a run obeys reach too. Left out: no return. */
+  readonly lastObeysReach?: boolean;
 }
