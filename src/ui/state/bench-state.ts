@@ -1,0 +1,91 @@
+import type { Evaluation } from '../../calc/evaluation';
+import type { Command } from '../../plan/commands';
+import type { Path } from '../../plan/commands/path';
+import type { Plan } from '../../plan/plan';
+import type { BenchPlace, History } from './history';
+import type { PageId } from './pages';
+import type { Selection } from './selection';
+
+export type DrawingView = 'stage' | 'unrolled' | 'above';
+/** What panels are tinted by. Tint is a help on the screen and off in print. */
+export type Tint = 'none' | 'processor' | 'port' | 'circuit' | 'leg';
+
+/** How the drawing is looked at; belongs to the screen, never to the plan. */
+export interface DrawingState {
+  readonly view: DrawingView;
+  /** Surface that Unrolled shows; null: the first. */
+  readonly surfaceId: string | null;
+  /** Side from which Unrolled is seen; behind is where the crew stands. */
+  readonly from: 'behind' | 'inside';
+  readonly tint: Tint;
+}
+
+/** A change that is looked at and not yet made. */
+export interface Preview {
+  readonly label: string;
+  readonly command: Command;
+  readonly plan: Plan;
+  /** Null until it is worked out. */
+  readonly evaluation: Evaluation | null;
+}
+
+export interface BenchState {
+  /** Key under which the open document is kept; changes only when another document is opened. */
+  readonly documentKey: string;
+  /** Counts loads, so that autosave tells a load from a change. */
+  readonly loads: number;
+  readonly plan: Plan;
+  /** Counts every plan that was shown: loads, changes, undos. */
+  readonly revision: number;
+  /** Everything that follows from the plan; null until the first evaluation of a large document is there. */
+  readonly evaluation: Evaluation | null;
+  /** True while `evaluation` belongs to an earlier revision. */
+  readonly recomputing: boolean;
+  /** Why the newest plan could not be evaluated: a fault of the program, never of the plan. */
+  readonly failure: string | null;
+  readonly history: History;
+  readonly preview: Preview | null;
+  readonly selection: Selection | null;
+  readonly page: PageId;
+  /** A field that asks for the focus once its page is there; `serial` tells two askings of one field apart. */
+  readonly asked: { readonly field: string; readonly serial: number } | null;
+  readonly drawing: DrawingState;
+  /** BCP 47 tag that figures are written in. */
+  readonly locale: string;
+  /** True while another tab writes this document and this one only follows. */
+  readonly follows: boolean;
+}
+
+export type Dispatched = { readonly done: true } | { readonly refused: string; readonly path?: string };
+
+export interface DispatchOptions {
+  /** Changes in a row with the same key are one undo step: one per field for a burst, one per gesture for a drag. */
+  readonly mergeKey?: string;
+  /** Longest pause between merged changes; 2 s unless stated, Infinity for a drag. */
+  readonly mergeWithinMs?: number;
+  /** Where undo goes back to; worked out from the command where left out. */
+  readonly place?: BenchPlace;
+}
+
+/** Everything that a person can do to the bench. */
+export interface BenchActions {
+  /** Runs a command on the plan as one undoable step. */
+  dispatch(command: Command, options?: DispatchOptions): Dispatched;
+  /** Sets one field; the common case of `dispatch`. */
+  setField(path: Path, value: unknown, label?: string, options?: DispatchOptions): Dispatched;
+  undo(): void;
+  redo(): void;
+  /** Shows what a command would do and leaves the plan untouched. */
+  startPreview(command: Command): Dispatched;
+  /** Makes the previewed change. */
+  keepPreview(): void;
+  endPreview(): void;
+  select(selection: Selection | null): void;
+  goTo(page: PageId, field?: string): void;
+  setDrawing(change: Partial<DrawingState>): void;
+  /** Opens another document: history, selection and preview start empty. */
+  open(documentKey: string, plan: Plan, options?: { readonly follows?: boolean; readonly page?: PageId }): void;
+  /** Takes over what another tab wrote into the same document; the view stays where it is. */
+  follow(plan: Plan): void;
+  setFollows(follows: boolean): void;
+}

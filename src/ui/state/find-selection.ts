@@ -1,0 +1,57 @@
+import type { Evaluation } from '../../calc/evaluation';
+import { panelName } from '../../calc/surfaces/panel-at';
+import type { SurfaceSet, SurfaceTable } from '../../calc/surfaces/surface-table';
+import type { Zone } from '../../calc/zones/zone-result';
+import type { Selection } from './selection';
+
+type Looked = Pick<Evaluation, 'surfaces' | 'zones' | 'runs' | 'power'>;
+
+const panelOrColumn = /^(?:([A-Z])\s*)?C\s*(\d+)(?:\s*R\s*(\d+))?$/;
+
+/** A zone's name: its processor's number and the surface it is on. */
+export function zoneName(zone: Pick<Zone, 'processor'>): string {
+  return `processor ${zone.processor}`;
+}
+
+/** Name of a column: its surface's letter where there are several, and its number. */
+export function columnName(set: SurfaceSet, surface: SurfaceTable, column: number): string {
+  return set.surfaces.length === 1 ? `C${column}` : `${surface.letter} C${column}`;
+}
+
+function surfaceByLetter(set: SurfaceSet, letter: string | undefined): SurfaceTable | undefined {
+  return letter === undefined ? set.surfaces[0] : set.surfaces.find((surface) => surface.letter === letter);
+}
+
+function findOnSurface(set: SurfaceSet, name: string): Selection | null {
+  const match = panelOrColumn.exec(name);
+  if (!match) return null;
+  const surface = surfaceByLetter(set, match[1]);
+  const column = Number(match[2]);
+  if (!surface || column < 1 || column > surface.columns) return null;
+  if (match[3] === undefined) {
+    return { kind: 'column', surfaceId: surface.surfaceId, column, name: columnName(set, surface, column) };
+  }
+  const row = Number(match[3]);
+  if (row < 1 || row > surface.rows) return null;
+  const local = surface.at[(column - 1) * surface.rows + (row - 1)] ?? -1;
+  if (local < 0) return null;
+  const index = (set.offsets[set.surfaces.indexOf(surface)] ?? 0) + local;
+  return { kind: 'panel', index, name: panelName(set, surface, column, row) };
+}
+
+/** What a name means in an evaluation: a panel or column ('A C38 R9', 'c38r9'), a port ('3B-04'), a circuit ('D4-11') or a
+ *  processor ('processor 3'); null where nothing has that name. */
+export function findSelection(evaluation: Looked, text: string): Selection | null {
+  const name = text.trim().toUpperCase();
+  const onSurface = findOnSurface(evaluation.surfaces, name);
+  if (onSurface) return onSurface;
+  const port = name.replace(/^PORT\s+/, '');
+  const run = evaluation.runs.results.runs.findIndex((one) => one.port.toUpperCase() === port);
+  if (run >= 0) return { kind: 'run', index: run, name: evaluation.runs.results.runs[run]!.port };
+  const circuitText = name.replace(/^CIRCUIT\s+/, '');
+  const circuit = evaluation.power.results.circuits.findIndex((one) => one.name.toUpperCase() === circuitText);
+  if (circuit >= 0) return { kind: 'circuit', index: circuit, name: evaluation.power.results.circuits[circuit]!.name };
+  const processor = /^PROCESSOR\s+(\d+)$/.exec(name);
+  const zone = evaluation.zones.results.zones.findIndex((one) => processor && one.processor === Number(processor[1]));
+  return zone >= 0 ? { kind: 'zone', index: zone, name: zoneName(evaluation.zones.results.zones[zone]!) } : null;
+}

@@ -1,0 +1,121 @@
+import type { ChapterId } from '../../calc/chapter';
+
+/** Pages of the book in the order in which a plan is read; named as the chapters they show. */
+export type PageId =
+  | 'wish'
+  | 'summary'
+  | 'panels'
+  | 'walls'
+  | 'ceilings'
+  | 'picture'
+  | 'zones'
+  | 'runs'
+  | 'power'
+  | 'heat'
+  | 'masses'
+  | 'materials';
+
+export interface Page {
+  readonly id: PageId;
+  readonly title: string;
+  /** One sentence under the title: what the page answers. */
+  readonly lede: string;
+  readonly group: 'Shape' | 'Signal' | 'Supply' | 'Structure' | 'Build' | null;
+  /** Chapters of the evaluation whose checks and working stand on it; the summary shows all and owns none. */
+  readonly chapters: readonly ChapterId[];
+}
+
+export const pages: readonly Page[] = [
+  {
+    id: 'wish',
+    title: 'Wish',
+    lede: 'What is wanted and what there is: the hall, the ring, the rates, the money and the equipment.',
+    group: null,
+    chapters: ['wish'],
+  },
+  {
+    id: 'summary',
+    title: 'Summary',
+    lede: 'The whole plan on one page: its figures, and every check with the worst first.',
+    group: null,
+    chapters: [],
+  },
+  {
+    id: 'panels',
+    title: 'Panels',
+    lede: 'The catalogue that this plan carries: what each sheet says, and what follows from it.',
+    group: 'Shape',
+    chapters: ['panels'],
+  },
+  {
+    id: 'walls',
+    title: 'Walls',
+    lede: 'The path of columns, the bands of rows, and the ring that comes out of them.',
+    group: 'Shape',
+    chapters: ['walls'],
+  },
+  {
+    id: 'ceilings',
+    title: 'Ceiling',
+    lede: 'The lattice of panels overhead, its outline, its holes and the heights of its travel.',
+    group: 'Shape',
+    chapters: ['ceilings'],
+  },
+  {
+    id: 'picture',
+    title: 'Picture',
+    lede: 'Frame rates and bit depths, what else the stage must serve, and what would have to change to fit.',
+    group: 'Signal',
+    chapters: ['picture'],
+  },
+  {
+    id: 'zones',
+    title: 'Zones',
+    lede: 'The rectangle that each processor drives, and every width that would work.',
+    group: 'Signal',
+    chapters: ['zones'],
+  },
+  {
+    id: 'runs',
+    title: 'Runs',
+    lede: 'Which panels hang on which port, in what order, and whether each port can carry them.',
+    group: 'Signal',
+    chapters: ['ports', 'runs'],
+  },
+  {
+    id: 'power',
+    title: 'Power',
+    lede: 'Circuits, distros and legs, and the current that each of them carries.',
+    group: 'Supply',
+    chapters: ['power'],
+  },
+  {
+    id: 'heat',
+    title: 'Heat',
+    lede: 'What the stage gives off, and the air or the cooling that takes it away.',
+    group: 'Supply',
+    chapters: ['heat'],
+  },
+  {
+    id: 'masses',
+    title: 'Masses',
+    lede: 'What each column and each surface weighs, and what that puts on the floor.',
+    group: 'Structure',
+    chapters: ['masses'],
+  },
+  {
+    id: 'materials',
+    title: 'Materials',
+    lede: 'Everything that can be counted: needed, spare, owned and still to get.',
+    group: 'Build',
+    chapters: ['materials'],
+  },
+];
+
+export function pageById(id: PageId): Page {
+  return pages.find((page) => page.id === id)!;
+}
+
+export function isPageId(text: string): text is PageId {
+  return pages.some((page) => page.id === text);
+}

@@ -1,0 +1,22 @@
+import type { BenchState } from './bench-state';
+import type { Evaluated } from './evaluation-host';
+import { findSelection } from './find-selection';
+import type { Selection } from './selection';
+
+/** What an answer of the evaluation changes in the state; a selection that no longer exists is dropped. */
+export function takeEvaluated(
+  state: Pick<BenchState, 'selection'>,
+  evaluated: Evaluated,
+): Pick<BenchState, 'recomputing' | 'failure'> & Partial<BenchState> {
+  if ('failure' in evaluated) return { failure: evaluated.failure, recomputing: false };
+  const { evaluation } = evaluated;
+  return { evaluation, recomputing: false, failure: null, selection: keepSelection(state.selection, evaluated) };
+}
+
+function keepSelection(selection: Selection | null, evaluated: Evaluated): Selection | null {
+  if (!selection || 'failure' in evaluated) return selection;
+  const again = findSelection(evaluated.evaluation, selection.name);
+  if (again?.kind !== selection.kind) return null;
+  const unmoved = JSON.stringify(again) === JSON.stringify(selection);
+  return unmoved ? selection : again;
+}

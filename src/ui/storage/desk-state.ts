@@ -1,0 +1,57 @@
+import type { Plan } from '../../plan/plan';
+import type { BenchStore } from '../state/create-bench-store';
+import type { PageId } from '../state/pages';
+import type { KeptState } from './autosave';
+import type { ReadFile } from './plan-file';
+import type { KeptEntry } from './plan-shelf';
+
+/** What could not be opened, why, and its text where there is one: it is never thrown away. */
+export interface Problem {
+  readonly kind: 'not-json' | 'not-a-plan' | 'newer' | 'invalid' | 'missing' | 'too-large';
+  /** Where it came from: a file, or what this browser kept. */
+  readonly from: 'file' | 'browser';
+  readonly name: string;
+  readonly reason: string;
+  /** Where in the file, such as walls[0].path[1].columns; null where it is the whole. */
+  readonly path: string | null;
+  readonly text: string | null;
+}
+
+/** The file that holds the document as it was last opened from or saved to. */
+export interface Filed {
+  readonly plan: Plan;
+  readonly fileName: string;
+  readonly handle: FileSystemFileHandle | null;
+  readonly atMs: number;
+}
+
+export interface DeskState {
+  /** Null until a first document is open. */
+  readonly bench: BenchStore | null;
+  readonly problem: Problem | null;
+  readonly kept: KeptState;
+  readonly filed: Filed | null;
+  /** True where this browser kept no plan before. */
+  readonly firstVisit: boolean;
+}
+
+/** What the desk does with documents as wholes. */
+export interface DeskActions {
+  /** Opens what the address names, else the plan kept last, else the sample. */
+  start(hash: string): Promise<void>;
+  /** Follows an address that changed under the page: another document, or another page of this one. */
+  visit(hash: string): Promise<void>;
+  openKept(key: string, page?: PageId): Promise<void>;
+  /** Opens a file as a document of its own; a broken one becomes a problem and changes nothing. */
+  openFile(file: ReadFile): Promise<void>;
+  openSample(): Promise<void>;
+  openBlank(): Promise<void>;
+  /** Opens the plan that another tab writes as a document of its own. */
+  takeCopy(): Promise<void>;
+  refuse(problem: Problem): void;
+  closeProblem(): void;
+  noteFiled(filed: Filed): void;
+  list(): Promise<readonly KeptEntry[]>;
+  forget(key: string): Promise<void>;
+  flush(): Promise<void>;
+}
