@@ -1,4 +1,4 @@
-/** Figures derived from one panel's sheet; null where the sheet contradicts itself beyond use. */
+/** Figures derived from one panel's sheet. `pitchMm` is that across; a check says where that upwards differs. */
 export interface PanelFigures {
   readonly panelId: string;
   readonly name: string;
