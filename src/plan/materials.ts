@@ -9,3 +9,6 @@ export const materials = z.strictObject({
   byItem: uniqueList(z.strictObject({ itemId: id, share, least: count }), 1200, 'itemId'),
 });
 export type Materials = z.infer<typeof materials>;
+
+/** Three in a hundred spare, at least one of each. */
+export const defaultMaterials: Materials = { spareShare: 0.03, spareLeast: 1, byItem: [] };

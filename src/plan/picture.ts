@@ -14,3 +14,10 @@ export const picture = z.strictObject({
   alsoServe: uniqueList(z.strictObject({ id, mode, surfaceIds: z.array(id).max(100).nullable() }), 50),
 });
 export type Picture = z.infer<typeof picture>;
+
+/** 60 frames a second at 10 bit on every surface. */
+export const defaultPicture: Picture = {
+  base: { rate: { frames: 60, seconds: 1 }, depthBits: 10, pictures: 1 },
+  bySurface: [],
+  alsoServe: [],
+};

@@ -7,7 +7,7 @@ import { handChange } from './hand-change';
 import { materials } from './materials';
 import { picture } from './picture';
 import { power } from './power';
-import { id, label, longText } from './primitives';
+import { id, label, longText, shortLabel } from './primitives';
 import { existingWiring, signal } from './signal';
 import { heat, masses } from './site';
 import { uniqueList } from './unique-list';
@@ -24,7 +24,7 @@ export const plan = z
     version: z.literal(planVersion),
     id,
     name: label,
-    revision: z.string().max(20),
+    revision: shortLabel,
     note: longText,
     /** How lengths are shown; the document itself is metric. */
     lengths: z.enum(['metric', 'feet']),

@@ -29,3 +29,27 @@ export const power = z.strictObject({
   includesSignal: z.boolean(),
 });
 export type Power = z.infer<typeof power>;
+
+const sharedDefaults = {
+  distroId: null,
+  servicePoints: [],
+  typicalLevel: 0.35,
+  brightnessShare: 1,
+  includesSignal: true,
+};
+
+/** 230/400 V, panels between leg and neutral, circuits of 16 A. Share of 0.8: common practice, no source. */
+export const defaultPower230: Power = {
+  supply: { kind: 'wye', legToNeutralV: 230, lowestShare: 0.9 },
+  connection: 'leg-to-neutral',
+  circuit: { ratedA: 16, usableShare: 0.8 },
+  ...sharedDefaults,
+};
+
+/** 120/208 V, panels between two legs, circuits of 20 A. Share of 0.8: NEC 210.20(A). */
+export const defaultPower120: Power = {
+  supply: { kind: 'wye', legToNeutralV: 120, lowestShare: 0.95 },
+  connection: 'leg-to-leg',
+  circuit: { ratedA: 20, usableShare: 0.8 },
+  ...sharedDefaults,
+};

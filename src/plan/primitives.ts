@@ -9,6 +9,8 @@ const isOneLine = (text: string) => !/[\p{Cc}\p{Cs}]/u.test(text);
 
 /** Free text on one line. */
 export const label = z.string().max(200).refine(isOneLine, 'a line of text has no control characters');
+/** A few characters on one line: a revision. */
+export const shortLabel = z.string().max(20).refine(isOneLine, 'a line of text has no control characters');
 /** Free text on several lines. */
 export const longText = z
   .string()

@@ -48,3 +48,15 @@ export const existingWiring = z.strictObject({
   rows: z.array(z.strictObject({ panel: tag, port: tag, place: z.int().min(1).max(100_000) })).max(250_000),
 });
 export type ExistingWiring = z.infer<typeof existingWiring>;
+
+/** A tenth of every port free, entries where an adult reaches them (2.1 m: common practice, no source), a repeating wiring. */
+export const defaultSignal: Signal = {
+  processorId: null,
+  nodeId: null,
+  bySurface: [],
+  freeShare: 0.1,
+  panelsMost: null,
+  reachMm: 2100,
+  priority: 'repeats',
+  ceilingEntry: 'left',
+};

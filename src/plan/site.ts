@@ -23,3 +23,9 @@ export const masses = z.strictObject({
   floorKpa: z.number().min(0).max(1e6).nullable(),
 });
 export type Masses = z.infer<typeof masses>;
+
+/** A crew of thirty, no lamps, air that leaves 10 K warmer, a shoot that stops at 8 K. */
+export const defaultHeat: Heat = { people: 30, lampsW: 0, airRiseK: 10, roomRiseK: 8 };
+
+/** A frame behind every second column on a plate of half a metre square; the floor's load not stated. */
+export const defaultMasses: Masses = { fittingsKgPerM2: 3.5, columnsAFrame: 2, plateAreaM2: 0.25, floorKpa: null };

@@ -30,3 +30,15 @@ export const wish = z.strictObject({
   note: label,
 });
 export type Wish = z.infer<typeof wish>;
+
+/** Nothing stated yet but a ring, and a walkway behind it of a usual width (common practice, no source). */
+export const defaultWish: Wish = {
+  hall: { lengthMm: null, widthMm: null, clearHeightMm: null, walkwayMm: 1200 },
+  vehicle: { widthMm: null, heightMm: null },
+  wall: { form: 'ring', acrossMm: null, heightMm: null, openingMm: null },
+  camerasAtOnce: 1,
+  budget: null,
+  coolingW: null,
+  stock: [],
+  note: '',
+};

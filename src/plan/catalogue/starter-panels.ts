@@ -1,0 +1,110 @@
+import type { Panel } from '../panel';
+
+const refresh = { refreshHz: 7680, refreshMode: 'locked' } as const;
+const supply = { powerFactor: 0.95, lowestV: 100, highestV: 250, chainA: 16 };
+const weir = { processorId: 'weir-24', portPixels: null };
+const culvert = { processorId: 'culvert-16', portPixels: null };
+const brook = { processorId: 'brook-4', portPixels: null };
+
+/**
+ * Invented panels for a plan that begins: no maker sells them. Figures lie in usual ranges (common practice, no source),
+ * from memory.
+ */
+export const starterPanels: readonly Panel[] = [
+  {
+    id: 'sedge-19',
+    name: 'Sedge 1.9 (invented)',
+    size: { widthMm: 500, heightMm: 500, depthMm: 82, bevelled: false },
+    pixels: { wide: 256, high: 256 },
+    massKg: 8.2,
+    lock: { stepsDeg: [-6, -3, 0, 3, 6], highestStackMm: 8000, longestHangMm: 8000 },
+    light: { ...refresh, peakNits: 1200 },
+    data: { chainPanels: 24, passesUnpowered: false, drivenBy: [weir, culvert] },
+    power: { blackW: 30, typicalW: 58, fullWhiteW: 165, ...supply, leakageMa: 0.9, inrushA: 22 },
+    purchase: { price: 2380, perCase: 8, caseMassKg: 32, leadDays: 70 },
+  },
+  {
+    id: 'sedge-26',
+    name: 'Sedge 2.6 (invented)',
+    size: { widthMm: 500, heightMm: 500, depthMm: 80, bevelled: false },
+    pixels: { wide: 192, high: 192 },
+    massKg: 7.8,
+    lock: { stepsDeg: [-6, -3, 0, 3, 6], highestStackMm: 8000, longestHangMm: 8000 },
+    light: { ...refresh, peakNits: 1400 },
+    data: { chainPanels: 32, passesUnpowered: false, drivenBy: [weir, culvert, brook] },
+    power: { blackW: 27, typicalW: 50, fullWhiteW: 150, ...supply, leakageMa: 0.8, inrushA: 20 },
+    purchase: { price: 1560, perCase: 8, caseMassKg: 32, leadDays: 56 },
+  },
+  {
+    id: 'reed-28',
+    name: 'Reed 2.8 (invented)',
+    size: { widthMm: 500, heightMm: 1000, depthMm: 88, bevelled: true },
+    pixels: { wide: 176, high: 352 },
+    massKg: 13.1,
+    lock: { stepsDeg: [-10, -7.5, -5, -2.5, 0, 2.5, 5, 7.5, 10], highestStackMm: 9000, longestHangMm: 10_000 },
+    light: { ...refresh, peakNits: 1500 },
+    data: { chainPanels: 16, passesUnpowered: false, drivenBy: [weir, culvert] },
+    power: { blackW: 50, typicalW: 92, fullWhiteW: 275, ...supply, leakageMa: 1.4, inrushA: 30 },
+    purchase: { price: 2490, perCase: 6, caseMassKg: 44, leadDays: 56 },
+  },
+  {
+    id: 'osier-25',
+    name: 'Osier 2.5 (invented)',
+    size: { widthMm: 600, heightMm: 337.5, depthMm: 64, bevelled: false },
+    pixels: { wide: 240, high: 135 },
+    massKg: 5.6,
+    lock: { stepsDeg: [0], highestStackMm: 5400, longestHangMm: 5400 },
+    light: { refreshHz: 3840, refreshMode: 'fixed', peakNits: 900 },
+    data: { chainPanels: 24, passesUnpowered: false, drivenBy: [culvert, brook] },
+    power: { blackW: 20, typicalW: 38, fullWhiteW: 118, ...supply, leakageMa: 0.6, inrushA: 15 },
+    purchase: { price: 980, perCase: 6, caseMassKg: 24, leadDays: 42 },
+  },
+  {
+    id: 'alder-25',
+    name: 'Alder 24 in 2.5 (invented)',
+    size: { widthMm: 609.6, heightMm: 609.6, depthMm: 90, bevelled: false },
+    pixels: { wide: 240, high: 240 },
+    massKg: 11.4,
+    lock: { stepsDeg: [-8, -4, -2, 0, 2, 4, 8], highestStackMm: 7315.2, longestHangMm: 7315.2 },
+    light: { ...refresh, peakNits: 1300 },
+    data: { chainPanels: 20, passesUnpowered: false, drivenBy: [weir, culvert] },
+    power: { blackW: 36, typicalW: 68, fullWhiteW: 204, ...supply, leakageMa: 1.1, inrushA: 26 },
+    purchase: { price: 2250, perCase: 6, caseMassKg: 40, leadDays: 63 },
+  },
+  {
+    id: 'alder-51',
+    name: 'Alder 24 in 5.1 (invented)',
+    size: { widthMm: 609.6, heightMm: 609.6, depthMm: 86, bevelled: false },
+    pixels: { wide: 120, high: 120 },
+    massKg: 10.2,
+    lock: { stepsDeg: [0], highestStackMm: 6096, longestHangMm: 9144 },
+    light: { ...refresh, peakNits: 4200 },
+    data: { chainPanels: 40, passesUnpowered: false, drivenBy: [weir, culvert] },
+    power: { blackW: 38, typicalW: 78, fullWhiteW: 232, ...supply, leakageMa: 1.1, inrushA: 26 },
+    purchase: { price: 1480, perCase: 6, caseMassKg: 40, leadDays: 63 },
+  },
+  {
+    id: 'rush-39',
+    name: 'Rush 3.9 (invented)',
+    size: { widthMm: 500, heightMm: 500, depthMm: 78, bevelled: false },
+    pixels: { wide: 128, high: 128 },
+    massKg: 7.1,
+    lock: { stepsDeg: [0], highestStackMm: 6000, longestHangMm: 12_000 },
+    light: { ...refresh, peakNits: 3500 },
+    data: { chainPanels: 40, passesUnpowered: false, drivenBy: [weir, culvert, brook] },
+    power: { blackW: 30, typicalW: 60, fullWhiteW: 180, ...supply, leakageMa: 0.9, inrushA: 22 },
+    purchase: { price: 1120, perCase: 8, caseMassKg: 32, leadDays: 49 },
+  },
+  {
+    id: 'rush-48',
+    name: 'Rush 4.8 (invented)',
+    size: { widthMm: 500, heightMm: 1000, depthMm: 80, bevelled: false },
+    pixels: { wide: 104, high: 208 },
+    massKg: 11.6,
+    lock: { stepsDeg: [-5, 0, 5], highestStackMm: 6000, longestHangMm: 12_000 },
+    light: { ...refresh, peakNits: 4500 },
+    data: { chainPanels: 30, passesUnpowered: false, drivenBy: [weir, culvert, brook] },
+    power: { blackW: 56, typicalW: 110, fullWhiteW: 330, ...supply, leakageMa: 1.4, inrushA: 30 },
+    purchase: { price: 1650, perCase: 6, caseMassKg: 44, leadDays: 49 },
+  },
+];
