@@ -1,0 +1,133 @@
+import type { Distro } from '../../plan/distro';
+import type { Power } from '../../plan/power';
+import type { PanelPower } from '../panels/panel-views';
+import type { SurfaceSet } from '../surfaces/surface-table';
+import { balanceLegs } from './balance-legs';
+import { addBranches, type BranchCurrent, noBranch } from './branch-current';
+import { legCurrents } from './leg-currents';
+import { type LegScheme, legScheme } from './leg-scheme';
+import { type PanelCurrent, panelCurrent } from './panel-current';
+import { type LaidCircuits, planCircuits } from './plan-circuits';
+import type { Circuit, DistroLoad, LegLoad, PowerLoad, PowerResults } from './power-result';
+import { serviceLimitA } from './service-limit';
+import { signalCurrent } from './signal-current';
+import { surfaceLoad } from './surface-load';
+
+export interface PowerInputs {
+  readonly power: Power;
+  readonly distros: readonly Distro[];
+  readonly panels: readonly PanelPower[];
+  readonly surfaces: SurfaceSet;
+  /** Processors, breakouts and nodes; they load the legs only where the plan feeds them from the same service. */
+  readonly signalLoadW: number;
+}
+
+function legLoads(
+  scheme: LegScheme,
+  byBranch: readonly BranchCurrent[],
+  limitA: number | null,
+  onEachLeg: BranchCurrent,
+): LegLoad[] {
+  const { legA, neutralA } = legCurrents(scheme, byBranch, onEachLeg);
+  const legs: LegLoad[] = scheme.legs.map((leg, k) => ({ leg, currentA: legA[k]!, limitA }));
+  return [...legs, { leg: 'N', currentA: neutralA, limitA: null }];
+}
+
+interface Fed {
+  readonly circuits: readonly Circuit[];
+  readonly distros: readonly DistroLoad[];
+  /** Load of each branch over the whole stage, without signal equipment. */
+  readonly byBranch: readonly BranchCurrent[];
+}
+
+/** Names the circuits, puts each on a leg or pair, and adds up every distro. */
+function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usableShare: number): Fed {
+  const circuits: Circuit[] = [];
+  const distros: DistroLoad[] = [];
+  let stageByBranch: BranchCurrent[] = scheme.branches.map(() => noBranch);
+  let stageA = scheme.branches.map(() => 0);
+  let start = 0;
+  laid.distroStarts.forEach((from, d) => {
+    const own = laid.circuits.slice(from, laid.distroStarts[d + 1] ?? laid.circuits.length);
+    const { branchOf, byBranch } = balanceLegs(
+      own.map((circuit) => circuit.branch),
+      stageA,
+    );
+    own.forEach((circuit, i) => {
+      const entry = circuit.panels[0]!;
+      const type = circuit.surface.types[circuit.surface.type[entry]!]!;
+      const isWall = circuit.surface.kind === 'wall';
+      circuits.push({
+        name: `D${d + 1}-${i + 1}`,
+        distro: d + 1,
+        surfaceId: circuit.surface.surfaceId,
+        leg: scheme.branches[branchOf[i]!]!,
+        start,
+        count: circuit.panels.length,
+        watts: circuit.watts,
+        currentA: circuit.currentA,
+        entryHeightMm: circuit.surface.zMm[entry]! - (isWall ? type.heightMm / 2 : 0),
+      });
+      start += circuit.panels.length;
+    });
+    stageByBranch = stageByBranch.map((load, k) => addBranches(load, byBranch[k]!));
+    stageA = stageA.map((a, k) => own.reduce((sum, c, i) => (branchOf[i] === k ? sum + c.currentA : sum), a));
+    if (distro !== null) {
+      const legs = legLoads(scheme, byBranch, distro.legA * usableShare, noBranch);
+      distros.push({ number: d + 1, distroId: distro.id, circuits: own.length, legs });
+    }
+  });
+  return { circuits, distros, byBranch: stageByBranch };
+}
+
+function orderOf(laid: LaidCircuits, total: number): Pick<PowerResults, 'order' | 'circuitOf'> {
+  const order = new Uint32Array(total);
+  const circuitOf = new Int32Array(total).fill(-1);
+  let next = 0;
+  laid.circuits.forEach((circuit, c) => {
+    for (const panel of circuit.panels) {
+      order[next++] = circuit.offset + panel;
+      circuitOf[circuit.offset + panel] = c;
+    }
+  });
+  return { order, circuitOf };
+}
+
+function panelsACircuit(currents: readonly PanelCurrent[]): PowerResults['panelsACircuit'] {
+  const byId = new Map(currents.map((current) => [current.panelId, current]));
+  return [...byId.values()].map(({ panelId, panels, currentA }) => ({ panelId, panels, currentA }));
+}
+
+/**
+ * Circuits, distros, legs and loads. Currents are those of full white at full brightness and the lowest voltage of the supply's
+ * range; a circuit's current is the plain sum of its panels', leg and neutral currents are sums of phasors. A panel that the
+ * catalogue does not have draws nothing, and the worst leg and neutral are then null.
+ */
+export function computePower({ power, distros, panels, surfaces, signalLoadW }: PowerInputs): PowerResults {
+  const scheme = legScheme(power);
+  const currents = surfaces.surfaces.map((surface) =>
+    surface.types.map((type) => panelCurrent(type.panelId, panels, power.circuit, scheme.lowestV)),
+  );
+  const distro = distros.find((d) => d.id === power.distroId) ?? null;
+  const laid = planCircuits(surfaces, currents, scheme, distro, power.circuit.usableShare);
+  const fed = feed(laid, scheme, distro, power.circuit.usableShare);
+  const signal = power.includesSignal ? signalCurrent(power.supply, signalLoadW) : noBranch;
+  const legs = legLoads(scheme, fed.byBranch, serviceLimitA(power), signal);
+  const isKnown = currents.flat().every((current) => current.known);
+  const loads: readonly PowerLoad[] = surfaces.surfaces.map((surface) => surfaceLoad(surface, panels, power));
+  const total = (watts: (load: PowerLoad) => number) => loads.reduce((sum, load) => sum + watts(load), signalLoadW);
+  return {
+    circuits: fed.circuits,
+    ...orderOf(laid, surfaces.total),
+    distros: fed.distros,
+    legs,
+    worstLegA: isKnown ? Math.max(...legs.filter((l) => l.leg !== 'N').map((l) => l.currentA)) : null,
+    neutralA: isKnown ? (legs.find((l) => l.leg === 'N')?.currentA ?? null) : null,
+    loads,
+    signalW: signalLoadW,
+    maxW: total((load) => load.fullWhiteW),
+    typicalW: total((load) => load.typicalW),
+    blackW: total((load) => load.blackW),
+    panelsACircuit: panelsACircuit(currents.flat()),
+  };
+}

@@ -1,0 +1,116 @@
+import type { SurfaceTable } from '../surfaces/surface-table';
+import { cutRows, type RowLoads } from './cut-rows';
+import { type Chain, joinChains } from './join-chains';
+import type { PanelCurrent } from './panel-current';
+import { splitColumns } from './split-columns';
+import { fitsWithin } from './panels-within';
+import { traceBlock } from './trace-block';
+
+/** Amperes of the rows below each row, column by column: row r of column c at c x (rows + 1) + r. */
+function amperesBelow(table: SurfaceTable, currents: readonly PanelCurrent[]): Float64Array {
+  const below = new Float64Array(table.columns * (table.rows + 1));
+  for (let column = 0; column < table.columns; column++) {
+    const start = column * (table.rows + 1);
+    for (let row = 0; row < table.rows; row++) {
+      const panel = table.at[column * table.rows + row]!;
+      below[start + row + 1] = below[start + row]! + (panel < 0 ? 0 : currents[table.type[panel]!]!.currentA);
+    }
+  }
+  return below;
+}
+
+function rowLoads(table: SurfaceTable, currents: readonly PanelCurrent[]): RowLoads {
+  const currentA = new Float64Array(table.rows);
+  const limitA = new Float64Array(table.rows).fill(Number.POSITIVE_INFINITY);
+  for (let i = 0; i < table.count; i++) {
+    const row = table.row[i]! - 1;
+    const panel = currents[table.type[i]!]!;
+    currentA[row] = Math.max(currentA[row]!, panel.currentA);
+    limitA[row] = Math.min(limitA[row]!, panel.limitA);
+  }
+  const below = amperesBelow(table, currents);
+  const circuits = (from: number, to: number, limit: number) => {
+    let count = 0;
+    let sum = Number.POSITIVE_INFINITY;
+    for (let start = 0; start < below.length; start += table.rows + 1) {
+      const column = below[start + to]! - below[start + from]!;
+      sum += column;
+      if (column > 0 && !fitsWithin(sum, limit)) {
+        count++;
+        sum = column;
+      }
+    }
+    return count;
+  };
+  return { currentA, limitA, circuits };
+}
+
+/** Columns of one level: what each draws, and where stretches of columns that touch their neighbour begin. */
+function levelColumns(table: SurfaceTable, currents: readonly PanelCurrent[], fromRow: number, toRow: number) {
+  const columnA = new Float64Array(table.columns);
+  const stretches: number[] = [];
+  for (let column = 0; column < table.columns; column++) {
+    let touches = false;
+    for (let row = fromRow; row < toRow; row++) {
+      const panel = table.at[column * table.rows + row]!;
+      if (panel < 0) continue;
+      columnA[column] = columnA[column]! + currents[table.type[panel]!]!.currentA;
+      touches ||= column > 0 && table.at[(column - 1) * table.rows + row]! >= 0;
+    }
+    if (!touches) stretches.push(column);
+  }
+  return { columnA, stretches };
+}
+
+/** Entry first: the lower end of a chain, the left one where both are as high. */
+function fromItsEntry(table: SurfaceTable, chain: Chain): Chain {
+  const first = chain.panels[0]!;
+  const last = chain.panels.at(-1)!;
+  const rise = table.row[last]! - table.row[first]! || table.column[last]! - table.column[first]!;
+  return rise < 0 ? { ...chain, panels: chain.panels.toReversed() } : chain;
+}
+
+function leftmostColumn(table: SurfaceTable, chain: Chain): number {
+  let left = Number.POSITIVE_INFINITY;
+  for (const panel of chain.panels) left = Math.min(left, table.column[panel]!);
+  return left;
+}
+
+/**
+ * Circuits of one surface as chains of panel numbers of that surface, entry first, ordered from the left, lowest level first.
+ * Circuits take whole columns, as many side by side as fit, walked back and forth; where a column draws more than a circuit
+ * carries, the rows are cut into levels. Holes and odd edges leave pieces, which are joined where that fits. `currents` has one
+ * entry a panel type of the table. A panel that no circuit carries is a chain of its own.
+ */
+export function layCircuits(
+  table: SurfaceTable,
+  currents: readonly PanelCurrent[],
+  first: 'levels' | 'circuits',
+): readonly Chain[] {
+  const rows = rowLoads(table, currents);
+  const levels = cutRows(rows, first);
+  const chains: Chain[] = [];
+  const loose: boolean[] = [];
+  levels.forEach((fromRow, i) => {
+    const toRow = levels[i + 1] ?? table.rows;
+    const limitA = rows.limitA.subarray(fromRow, toRow).reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+    const { columnA, stretches } = levelColumns(table, currents, fromRow, toRow);
+    const starts = stretches.flatMap((from, s) =>
+      splitColumns(columnA, from, stretches[s + 1] ?? table.columns, limitA),
+    );
+    starts.forEach((fromColumn, b) => {
+      const block = { fromColumn, toColumn: starts[b + 1] ?? table.columns, fromRow, toRow };
+      const pieces = traceBlock(table, block);
+      for (const panels of pieces) {
+        let currentA = 0;
+        for (const panel of panels) currentA += currents[table.type[panel]!]!.currentA;
+        chains.push({ panels, currentA, limitA });
+        loose.push(pieces.length > 1);
+      }
+    });
+  });
+  return joinChains(table, chains, loose)
+    .map((chain) => ({ chain: fromItsEntry(table, chain), left: leftmostColumn(table, chain) }))
+    .sort((a, b) => a.left - b.left || table.row[a.chain.panels[0]!]! - table.row[b.chain.panels[0]!]!)
+    .map(({ chain }) => chain);
+}

@@ -1,0 +1,33 @@
+import type { Power } from '../../plan/power';
+import type { PanelPower } from '../panels/panel-views';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import { panelWatts } from './panel-watts';
+import type { PowerLoad } from './power-result';
+
+/** Panels of each type of a surface, in the order of its types. */
+export function countTypes(table: SurfaceTable): number[] {
+  const counts = table.types.map(() => 0);
+  for (let i = 0; i < table.count; i++) counts[table.type[i]!]! += 1;
+  return counts;
+}
+
+/** Watts of one surface at black, typical (level and brightness as planned) and full white at full brightness; a panel that the
+ *  catalogue does not have counts nothing. */
+export function surfaceLoad(
+  table: SurfaceTable,
+  panels: readonly PanelPower[],
+  power: Pick<Power, 'typicalLevel' | 'brightnessShare'>,
+): PowerLoad {
+  const counts = countTypes(table);
+  const sum = (watts: (panel: PanelPower) => number) =>
+    table.types.reduce((total, type, t) => {
+      const panel = panels.find((p) => p.id === type.panelId);
+      return total + (panel === undefined ? 0 : counts[t]! * watts(panel));
+    }, 0);
+  return {
+    surfaceId: table.surfaceId,
+    blackW: sum((panel) => panelWatts(panel, 0, 1)),
+    typicalW: sum((panel) => panelWatts(panel, power.typicalLevel, power.brightnessShare)),
+    fullWhiteW: sum((panel) => panelWatts(panel, 1, 1)),
+  };
+}
