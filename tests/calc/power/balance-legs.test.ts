@@ -31,7 +31,7 @@ describe('balanceLegs', () => {
   });
 
   it('takes circuits that differ by rounding as equal', () => {
-    const { branchOf } = balanceLegs(amps(0.1 + 0.2, 0.3, 0.3), [0, 0, 0]);
+    const { branchOf } = balanceLegs(amps(0.3, 0.1 + 0.2, 0.3), [0, 0, 0]);
     expect([...branchOf]).toEqual([0, 1, 2]);
   });
 

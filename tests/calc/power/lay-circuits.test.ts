@@ -55,6 +55,11 @@ describe('layCircuits', () => {
     expect(chains.length).toBeLessThanOrEqual(6); // 92 panels, 18 a circuit: 6 is the least possible
   });
 
+  it('joins what a hole left over: round a window of two columns of 9 and a sill and lintel of one panel, two circuits', () => {
+    const chains = lay(surfaceOf({ columns: 3, rows: 9, holds: (c, r) => c !== 2 || r === 1 || r === 9 }));
+    expect(chains.map((c) => c.panels.length)).toEqual([11, 9]);
+  });
+
   it('a panel that no circuit carries stands alone', () => {
     const table = surfaceOf({ columns: 2, rows: 2, rowPanel: (r) => (r === 1 ? 'p' : 'q') });
     const chains = layCircuits(
