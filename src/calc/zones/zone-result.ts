@@ -28,8 +28,9 @@ export interface ZoneWidth {
   /** Pixels of the canvas / pixels the processor drives. */
   readonly usedShare: number;
   readonly blankColumns: number;
-  /** Most ports that a zone of it needs. */
+  /** Most ports that a zone of it needs; where `portsExact` is false the least that it can need, to be shown as 'at least'. */
   readonly portsAZone: number;
+  readonly portsExact: boolean;
   readonly chosen: boolean;
 }
 
@@ -39,8 +40,11 @@ export interface SurfaceZones {
   readonly zones: number;
   readonly canvasWidth: number;
   readonly canvasHeight: number;
+  /** Payload that the canvas asks of a processor's input at the served mode that asks most; null without a canvas or where no
+   *  blanking fits the rate. */
+  readonly inputBps: number | null;
   readonly widths: readonly ZoneWidth[];
-  /** Why no zone fits, where none does. */
+  /** Why no zone fits, where none does, or that the zones given need more ports than there are: a sentence. */
   readonly stoppedBy: string | null;
 }
 

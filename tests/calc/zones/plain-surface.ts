@@ -31,13 +31,14 @@ export function plainType(pixels: number, sizeMm = 500, panelId = `p${pixels}`):
   };
 }
 
-/** A flat surface laid out by hand: columns along +x, canvas from the top left, each band with its own pixels. */
+/** A flat surface laid out by hand: columns along +x, a column on the canvas as wide as its widest panel, top left first. */
 export function plainSurface(form: PlainSurface): SurfaceTable {
   const { columns, bands, kind = 'wall', letter = 'A', baseMm = 0, isHole = () => false } = form;
   const typeOfRow = bands.flatMap(({ rows }, t) => new Array<number>(rows).fill(t));
   const types = bands.map(({ type }) => type);
   const rows = typeOfRow.length;
   const high = typeOfRow.map((t) => types[t]!.pixelsHigh);
+  const columnPixels = Math.max(...types.map(({ pixelsWide }) => pixelsWide));
   const canvasHeight = high.reduce((sum, pixels) => sum + pixels, 0);
   const places: { column: number; row: number }[] = [];
   for (let column = 1; column <= columns; column++) {
@@ -68,9 +69,9 @@ export function plainSurface(form: PlainSurface): SurfaceTable {
     yMm: Float64Array.from(each(({ row, type }) => (kind === 'wall' ? 0 : bottomMm(row) + type.heightMm / 2))),
     zMm: Float64Array.from(each(({ row, type }) => (kind === 'wall' ? bottomMm(row) + type.heightMm / 2 : 6000))),
     headingDeg: new Float64Array(places.length),
-    canvasX: Uint32Array.from(each(({ column, type }) => (column - 1) * type.pixelsWide)),
+    canvasX: Uint32Array.from(each(({ column }) => (column - 1) * columnPixels)),
     canvasY: Uint32Array.from(each(({ row }) => canvasHeight - below(row))),
-    canvasWidth: columns * Math.max(...types.map(({ pixelsWide }) => pixelsWide)),
+    canvasWidth: columns * columnPixels,
     canvasHeight,
     at,
   };

@@ -1,0 +1,90 @@
+import type { Check, Fix, Place } from '../chapter';
+import type { SurfacePorts } from '../ports/port-result';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import { computeZones, type ZonesInputs } from './compute-zones';
+import type { SurfaceZones, ZonesResults } from './zone-result';
+
+/** Whether every surface is cut into zones that a processor drives and whose canvas its input carries. */
+export function checkZones(inputs: ZonesInputs, results: ZonesResults): Check[] {
+  return results.surfaces.flatMap((zones, i) => {
+    const table = inputs.surfaces.surfaces[i]!;
+    const ports = inputs.ports.surfaces[i]!;
+    if (table.count === 0) return [];
+    return [checkFit(inputs, table, ports, zones, i), ...checkInput(table, ports, zones)];
+  });
+}
+
+const placeOf = (table: SurfaceTable): Place => ({ kind: 'surface', name: table.letter });
+
+function checkFit(
+  inputs: ZonesInputs,
+  table: SurfaceTable,
+  ports: SurfacePorts,
+  zones: SurfaceZones,
+  index: number,
+): Check {
+  const chosen = zones.widths.find((width) => width.chosen);
+  const base = {
+    id: `zones.fit.${table.letter}`,
+    chapter: 'zones' as const,
+    measured: chosen === undefined ? null : chosen.canvasWidth * chosen.canvasHeight,
+    limit: ports.processor === null ? null : ports.processorPixels,
+    unit: 'px' as const,
+    where: [placeOf(table)],
+  };
+  if (zones.stoppedBy !== null) {
+    const fix = letZonesUpFit(inputs, table, index);
+    return { ...base, severity: 'stop', sentence: zones.stoppedBy, ...(fix === null ? {} : { fix }) };
+  }
+  return {
+    ...base,
+    severity: 'pass',
+    sentence:
+      'Zones on this surface: {zones}, each with the same canvas of {wide} by {high} pixels, {measured} of the {limit} that a processor drives here.',
+    values: {
+      zones: { value: zones.zones, unit: 'count' },
+      wide: { value: zones.canvasWidth, unit: 'count' },
+      high: { value: zones.canvasHeight, unit: 'count' },
+    },
+  };
+}
+
+/** Where the user's number of zones up is what hinders: as few as fit instead, if any do. */
+function letZonesUpFit(inputs: ZonesInputs, table: SurfaceTable, index: number): Fix | null {
+  const { signal } = inputs;
+  const own = signal.bySurface.findIndex(({ surfaceId }) => surfaceId === table.surfaceId);
+  if (own < 0 || signal.bySurface[own]!.zonesUp === null) return null;
+  const bySurface = signal.bySurface.map((choice, i) => (i === own ? { ...choice, zonesUp: null } : choice));
+  const freed = computeZones({ ...inputs, signal: { ...signal, bySurface } });
+  if (freed.surfaces[index]!.stoppedBy !== null) return null;
+  return {
+    label: 'As few zones up as fit',
+    command: {
+      name: 'set-fields',
+      args: { fields: [{ path: ['signal', 'bySurface', own, 'zonesUp'], value: null }], label: 'zones up' },
+    },
+  };
+}
+
+function checkInput(table: SurfaceTable, ports: SurfacePorts, zones: SurfaceZones): Check[] {
+  if (ports.processor === null || zones.zones === 0) return [];
+  const { inputGbps } = ports.processor.canvas;
+  return [
+    {
+      id: `zones.input.${table.letter}`,
+      chapter: 'zones',
+      // A canvas that the input does not carry is no zone in the first place.
+      severity: inputGbps === null ? 'offer' : 'pass',
+      measured: zones.inputBps,
+      limit: inputGbps === null ? null : inputGbps * 1e9,
+      unit: 'bps',
+      where: [placeOf(table)],
+      sentence:
+        zones.inputBps === null
+          ? 'This rate is too fast for any blanking, so what the input must carry cannot be computed.'
+          : inputGbps === null
+            ? 'What the input of the processor carries is not stated; this canvas needs {measured}.'
+            : 'The canvas needs {measured} of the {limit} that the input of the processor carries.',
+    },
+  ];
+}

@@ -1,0 +1,124 @@
+import type { Mode } from '../../plan/picture';
+import type { Processor } from '../../plan/processor';
+import type { Signal, SurfaceSignal } from '../../plan/signal';
+import type { SurfacePorts } from '../ports/port-result';
+import { runLimits } from '../runs/run-limits';
+import { zoneGrid } from '../runs/zone-grid';
+import type { SolveZone } from '../runs/zone-solver';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import { brokenLimit } from './broken-limit';
+import { measureStrip, rowEdges, type Strip } from './measure-strip';
+import { splitRows } from './split-rows';
+import { type ZoneCut, type ZoneRectangle, zoneCuts, zoneRectangles } from './zone-cuts';
+
+export interface CutInputs {
+  readonly table: SurfaceTable;
+  readonly signal: Pick<Signal, 'reachMm' | 'priority' | 'ceilingEntry'>;
+  readonly own: SurfaceSignal | null;
+  readonly processor: Processor;
+  readonly ports: SurfacePorts;
+  readonly served: readonly Mode[];
+  readonly solve: SolveZone;
+}
+
+/** A zone and the ports that its wiring takes. */
+export interface WiredZone extends ZoneRectangle {
+  readonly ports: number;
+}
+
+/** A surface cut into zones that a processor drives, beside the other widths that would do. */
+export interface SurfaceCut {
+  readonly cut: ZoneCut;
+  readonly zones: readonly WiredZone[];
+  /** Widths whose canvas fits and whose ports may suffice, widest first; `cut` is one of them. */
+  readonly widths: readonly ZoneCut[];
+  /** False where even the narrowest zone needs more ports than a processor has. */
+  readonly portsSuffice: boolean;
+}
+
+/** Rows of zones looked at beyond the first that fits, on a ceiling, where nobody must reach. */
+const upBeyond = 3;
+
+/**
+ * Cuts a surface into equal zones: as few up as fit, then the fewest processors, then the fewest blank columns. On a ceiling,
+ * wired from above, fewer processors come before fewer zones up. Null where not even one panel is a zone.
+ */
+export function cutSurface(inputs: CutInputs): SurfaceCut | null {
+  const { table, own } = inputs;
+  const edges = rowEdges(table);
+  const ups = own?.zonesUp == null ? { from: leastUp(inputs), to: table.rows } : { from: own.zonesUp, to: own.zonesUp };
+  let best: SurfaceCut | null = null;
+  let firstFit = 0;
+  for (let up = ups.from; up <= ups.to; up++) {
+    if (firstFit > 0 && (table.kind === 'wall' || up > firstFit + upBeyond)) break;
+    const starts = splitRows(edges, up);
+    if (starts === null) break;
+    const strips = starts.slice(0, -1).map((from, strip) => measureStrip(table, from, starts[strip + 1]!));
+    const found = cutStrips(inputs, strips);
+    if (found === null) continue;
+    if (firstFit === 0 && found.portsSuffice) firstFit = up;
+    if (best === null || isBetter(found, best)) best = found;
+  }
+  return best;
+}
+
+/** Zones up below which not even one column of the narrowest panels is a canvas that the processor drives. */
+function leastUp({ table, processor, ports, served }: CutInputs): number {
+  const width = Math.min(...table.types.map(({ pixelsWide }) => pixelsWide));
+  const fits = (height: number) => brokenLimit({ width, height }, processor, ports, served) === null;
+  if (fits(table.canvasHeight)) return 1;
+  let low = 0;
+  let high = table.canvasHeight;
+  while (high - low > 1) {
+    const middle = low + Math.floor((high - low) / 2);
+    if (fits(middle)) low = middle;
+    else high = middle;
+  }
+  return low === 0 ? table.rows + 1 : Math.ceil(table.canvasHeight / low);
+}
+
+function isBetter(a: SurfaceCut, b: SurfaceCut): boolean {
+  if (a.portsSuffice !== b.portsSuffice) return a.portsSuffice;
+  return a.portsSuffice && a.cut.processors < b.cut.processors;
+}
+
+function cutStrips(inputs: CutInputs, strips: readonly Strip[]): SurfaceCut | null {
+  const { processor, ports, served, own } = inputs;
+  const fitting = zoneCuts(strips, ports, own?.zoneColumnsMost ?? Number.POSITIVE_INFINITY).filter(
+    ({ canvas, processors }) => processors > 0 && brokenLimit(canvas, processor, ports, served) === null,
+  );
+  const narrowest = fitting[0];
+  if (narrowest === undefined) return null;
+  const byMerit = fitting
+    .filter(({ portsAtLeast }) => portsAtLeast <= ports.portsAProcessor)
+    .sort((a, b) => a.processors - b.processors || a.blankColumns - b.blankColumns || a.columns - b.columns);
+  const failed = new Set<ZoneCut>();
+  for (const cut of byMerit) {
+    const zones = wireZones(inputs, zoneRectangles(strips, cut.columns, ports), ports.portsAProcessor);
+    if (zones !== null) {
+      const widths = fitting.filter((width) => byMerit.includes(width) && !failed.has(width)).reverse();
+      return { cut, zones, widths, portsSuffice: true };
+    }
+    failed.add(cut);
+  }
+  const zones = wireZones(inputs, zoneRectangles(strips, narrowest.columns, ports), Number.POSITIVE_INFINITY)!;
+  return { cut: narrowest, zones, widths: [narrowest], portsSuffice: false };
+}
+
+/** Zones with the ports that each one's wiring takes; null as soon as one needs more than `most`. Those likely to fail go first. */
+function wireZones(inputs: CutInputs, zones: readonly ZoneRectangle[], most: number): WiredZone[] | null {
+  const { table, signal, ports, solve } = inputs;
+  const limits = runLimits(table.kind, ports, signal);
+  const terms = {
+    priority: signal.priority,
+    portsThere: ports.portsAProcessor,
+    portsABreakout: ports.portsABreakout,
+  };
+  const wired = new Map<ZoneRectangle, WiredZone>();
+  for (const zone of [...zones].sort((a, b) => b.portsAtLeast - a.portsAtLeast)) {
+    const { chosen } = solve(zoneGrid(table, zone, signal.ceilingEntry).grid, limits, terms);
+    if (chosen.ports > most) return null;
+    wired.set(zone, { ...zone, ports: chosen.ports });
+  }
+  return zones.map((zone) => wired.get(zone)!);
+}

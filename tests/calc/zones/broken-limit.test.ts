@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { brokenLimit } from '../../../src/calc/zones/broken-limit';
+import { mode, plainProcessor } from '../ports/plain-items';
+
+const canvas = (inputGbps: number | null) =>
+  plainProcessor({}, { canvas: { pixels: 1, widest: 4096, highest: 2160, inputGbps } });
+const broken = (width: number, height: number, inputGbps: number | null = null) =>
+  brokenLimit({ width, height }, canvas(inputGbps), { processorPixels: 8_000_000 }, [mode(60, 8)]);
+
+test('brokenLimit names the first limit that a canvas breaks', () => {
+  expect(broken(4096, 1953)).toBeNull();
+  expect(broken(4097, 100)).toBe('width');
+  expect(broken(100, 2161)).toBe('height');
+  expect(broken(4096, 1954)).toBe('pixels');
+});
+
+// 1920 x 1080 at 60 and 8 bit: 133.320 MHz x 24 = 3.19968 Gbit/s.
+test('brokenLimit holds the canvas against the input where its rate is stated', () => {
+  expect(broken(1920, 1080, 3.19968)).toBeNull();
+  expect(broken(1920, 1080, 3.1996)).toBe('input');
+});

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { computePorts, type PortsInputs } from '../../../src/calc/ports/compute-ports';
+import { whyNoZone } from '../../../src/calc/zones/why-no-zone';
+import { mode, plainProcessor, plainSignal } from '../ports/plain-items';
+import { plainPorts } from '../ports/plain-ports';
+
+const why = (rest: Partial<PortsInputs> & { base?: ReturnType<typeof mode> }) => {
+  const given = plainPorts(rest);
+  const served = given.picture.surfaces[0]!.served;
+  return whyNoZone(given.surfaces.surfaces[0]!, computePorts(given).surfaces[0]!, given.signal, served);
+};
+const canvas = (rest: Partial<ReturnType<typeof plainProcessor>['canvas']>) => [
+  plainProcessor({}, { canvas: { pixels: 8_900_000, widest: 8192, highest: 8192, inputGbps: null, ...rest } }),
+];
+
+test('whyNoZone finds nothing where one panel fits', () => {
+  expect(why({})).toBeNull();
+});
+
+test.each([
+  ['No processor', { signal: plainSignal({ processorId: null }) }],
+  ['no port', { breakouts: [] }],
+  ['more than a port', { base: mode(1000) }],
+  ['more pixels', { processors: canvas({ pixels: 46_655 }) }],
+  ['wider', { processors: canvas({ widest: 215 }) }],
+  ['higher', { processors: canvas({ highest: 215 }) }],
+  ['input', { processors: canvas({ inputGbps: 0.05 }) }],
+  [
+    'fewer rows',
+    {
+      signal: plainSignal({
+        bySurface: [{ surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, zonesUp: 4 }],
+      }),
+    },
+  ],
+] as const)('whyNoZone says: %s', (words, rest) => {
+  expect(why(rest as Partial<PortsInputs>)).toContain(words);
+});
