@@ -1,0 +1,10 @@
+import { check } from './check';
+import type { Command } from './command';
+import { helpOn } from './help';
+import { materials } from './materials';
+import { schema } from './schema';
+
+const ofPlans: readonly Command[] = [check, materials, schema];
+
+/** All commands, in the order in which help lists them. */
+export const commands: readonly Command[] = [...ofPlans, helpOn(ofPlans)];

@@ -1,0 +1,19 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { runCommandLine } from './run-command-line';
+
+/** Where a person stood who called it through npm, which itself moves to the folder of package.json. */
+const folder = (process.env.npm_lifecycle_event === 'voussoir' && process.env.INIT_CWD) || process.cwd();
+const standardInput = 0;
+
+// Whoever reads only the first lines closes the pipe: that is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+process.exitCode = runCommandLine(process.argv.slice(2), {
+  read: (path) => readFileSync(path === '-' ? standardInput : resolve(folder, path), 'utf8'),
+  print: (text) => process.stdout.write(text),
+  complain: (text) => process.stderr.write(text),
+  columns: Math.max(process.stdout.columns ?? 80, 40),
+});

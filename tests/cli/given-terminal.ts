@@ -1,0 +1,29 @@
+import type { Terminal } from '../../src/cli/terminal';
+
+export interface GivenTerminal extends Terminal {
+  /** What was printed and complained of so far. */
+  readonly output: () => string;
+  readonly complaints: () => string;
+}
+
+/** A terminal without a process: files by their name, and what was written kept. */
+export function givenTerminal(files: Readonly<Record<string, string>> = {}, columns = 80): GivenTerminal {
+  let printed = '';
+  let complained = '';
+  return {
+    columns,
+    read(path) {
+      const text = files[path];
+      if (text === undefined) throw Object.assign(new Error(`ENOENT: ${path}`), { code: 'ENOENT' });
+      return text;
+    },
+    print(text) {
+      printed += text;
+    },
+    complain(text) {
+      complained += text;
+    },
+    output: () => printed,
+    complaints: () => complained,
+  };
+}
