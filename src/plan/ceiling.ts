@@ -12,7 +12,7 @@ export const outline = z.discriminatedUnion('kind', [
 ]);
 export type Outline = z.infer<typeof outline>;
 
-/** An area of a ceiling without panels: for lamps, cables, a hatch. In the ceiling's own axes. */
+/** An area of a ceiling without panels: for lamps, cables, a hatch. In the ceiling's own axes, from its corner of least x and y. */
 export const ceilingHole = z.strictObject({
   id,
   name: label,

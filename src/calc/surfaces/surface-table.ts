@@ -35,7 +35,7 @@ export interface SurfaceTable {
   readonly xMm: Float64Array;
   readonly yMm: Float64Array;
   readonly zMm: Float64Array;
-  /** Heading of the panel's lower edge from left to right as seen from inside (wall) or of the lattice's columns (ceiling), degrees anticlockwise from +x. */
+  /** Heading of the panel's lower edge from left to right, as seen from inside (wall) or below (ceiling: own turn + 180), degrees anticlockwise from +x. */
   readonly headingDeg: Float64Array;
   /** Top left pixel on the surface's own canvas as seen from inside (wall) or below (ceiling); y counts down from the top row. */
   readonly canvasX: Uint32Array;
