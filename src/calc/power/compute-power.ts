@@ -3,7 +3,8 @@ import type { Power } from '../../plan/power';
 import type { PanelPower } from '../panels/panel-views';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { balanceLegs } from './balance-legs';
-import { addBranches, type BranchCurrent, noBranch } from './branch-current';
+import { type BranchCurrent, noBranch } from './branch-current';
+import { branchLoads } from './branch-loads';
 import { legCurrents } from './leg-currents';
 import { type LegScheme, legScheme } from './leg-scheme';
 import { type PanelCurrent, panelCurrent } from './panel-current';
@@ -36,15 +37,12 @@ function legLoads(
 interface Fed {
   readonly circuits: readonly Circuit[];
   readonly distros: readonly DistroLoad[];
-  /** Load of each branch over the whole stage, without signal equipment. */
-  readonly byBranch: readonly BranchCurrent[];
 }
 
 /** Names the circuits, puts each on a leg or pair, and adds up every distro. */
 function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usableShare: number): Fed {
   const circuits: Circuit[] = [];
   const distros: DistroLoad[] = [];
-  let stageByBranch: BranchCurrent[] = scheme.branches.map(() => noBranch);
   let stageA = scheme.branches.map(() => 0);
   let start = 0;
   laid.distroStarts.forEach((from, d) => {
@@ -70,14 +68,13 @@ function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usab
       });
       start += circuit.panels.length;
     });
-    stageByBranch = stageByBranch.map((load, k) => addBranches(load, byBranch[k]!));
     stageA = stageA.map((a, k) => own.reduce((sum, c, i) => (branchOf[i] === k ? sum + c.currentA : sum), a));
     if (distro !== null) {
       const legs = legLoads(scheme, byBranch, distro.legA * usableShare, noBranch);
       distros.push({ number: d + 1, distroId: distro.id, circuits: own.length, legs });
     }
   });
-  return { circuits, distros, byBranch: stageByBranch };
+  return { circuits, distros };
 }
 
 function orderOf(laid: LaidCircuits, total: number): Pick<PowerResults, 'order' | 'circuitOf'> {
@@ -112,13 +109,16 @@ export function computePower({ power, distros, panels, surfaces, signalLoadW }: 
   const laid = planCircuits(surfaces, currents, scheme, distro, power.circuit.usableShare);
   const fed = feed(laid, scheme, distro, power.circuit.usableShare);
   const signal = power.includesSignal ? signalCurrent(power.supply, signalLoadW) : noBranch;
-  const legs = legLoads(scheme, fed.byBranch, serviceLimitA(power), signal);
+  const { order, circuitOf } = orderOf(laid, surfaces.total);
+  const byBranch = branchLoads(surfaces, currents, scheme, fed.circuits, circuitOf);
+  const legs = legLoads(scheme, byBranch, serviceLimitA(power), signal);
   const isKnown = currents.flat().every((current) => current.known);
   const loads: readonly PowerLoad[] = surfaces.surfaces.map((surface) => surfaceLoad(surface, panels, power));
   const total = (watts: (load: PowerLoad) => number) => loads.reduce((sum, load) => sum + watts(load), signalLoadW);
   return {
     circuits: fed.circuits,
-    ...orderOf(laid, surfaces.total),
+    order,
+    circuitOf,
     distros: fed.distros,
     legs,
     worstLegA: isKnown ? Math.max(...legs.filter((l) => l.leg !== 'N').map((l) => l.currentA)) : null,

@@ -2,8 +2,8 @@ import type { SurfaceTable } from '../surfaces/surface-table';
 import { cutRows, type RowLoads } from './cut-rows';
 import { type Chain, joinChains } from './join-chains';
 import type { PanelCurrent } from './panel-current';
-import { splitColumns } from './split-columns';
 import { fitsWithin } from './panels-within';
+import { splitColumns } from './split-columns';
 import { traceBlock } from './trace-block';
 
 /** Amperes of the rows below each row, column by column: row r of column c at c x (rows + 1) + r. */

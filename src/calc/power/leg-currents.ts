@@ -9,6 +9,9 @@ export interface LegCurrents {
   readonly neutralA: number;
 }
 
+/** A neutral below this share of the legs is the rounding of equal legs. */
+const roundingShare = 1e-9;
+
 const starts = (branch: Branch, leg: Leg) => branch === leg || branch.startsWith(`${leg}-`);
 const ends = (branch: Branch, leg: Leg) => branch.endsWith(`-${leg}`);
 
@@ -36,6 +39,6 @@ export function legCurrents(
     return magnitude(current);
   });
   const neutralA = magnitude(neutral);
-  const isRounding = neutralA <= 1e-12 * legA.reduce((sum, a) => sum + a, 0);
+  const isRounding = neutralA <= roundingShare * legA.reduce((sum, a) => sum + a, 0);
   return { legA, neutralA: isRounding ? 0 : neutralA };
 }

@@ -6,7 +6,7 @@ import { layCircuits } from './lay-circuits';
 import { legCurrents } from './leg-currents';
 import type { LegScheme } from './leg-scheme';
 import type { PanelCurrent } from './panel-current';
-import { ampsTolerance } from './panels-within';
+import { ampsTolerance, fitsWithin } from './panels-within';
 import { type DistroLimits, distroLimits, shareDistros } from './share-distros';
 
 /** A circuit before it has a name and a leg. */
@@ -105,5 +105,6 @@ export function planCircuits(
   const simple = layStage(stage, 'levels');
   if (limits === null || simple.distroStarts.length <= distrosByAmps(simple.circuits, scheme, limits)) return simple;
   const dense = layStage(stage, 'circuits');
-  return dense.distroStarts.length < simple.distroStarts.length ? dense : simple;
+  const isCarried = dense.circuits.every((circuit) => fitsWithin(circuit.currentA, limits.legA));
+  return isCarried && dense.distroStarts.length < simple.distroStarts.length ? dense : simple;
 }

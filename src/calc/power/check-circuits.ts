@@ -1,0 +1,89 @@
+import type { Check, Place } from '../chapter';
+import { continuousLoad } from '../tables/continuous-load';
+import type { PowerInputs } from './compute-power';
+import { legScheme } from './leg-scheme';
+import { panelCurrent } from './panel-current';
+import { ampsTolerance, fitsWithin } from './panels-within';
+import type { PowerResults } from './power-result';
+
+/** Panels that the catalogue does not have. */
+function checkKnown({ panels, surfaces }: PowerInputs): Check[] {
+  const missing = surfaces.surfaces.filter((surface) =>
+    surface.types.some((type) => !panels.some((panel) => panel.id === type.panelId)),
+  );
+  if (missing.length === 0) return [];
+  return [
+    {
+      id: 'power.panel-unknown',
+      chapter: 'power',
+      severity: 'stop',
+      measured: null,
+      limit: null,
+      unit: 'W',
+      where: missing.map((surface) => ({ kind: 'surface', name: surface.letter })),
+      sentence: 'The catalogue does not have a panel that stands here, so what the legs carry cannot be said.',
+    },
+  ];
+}
+
+/** The fullest circuit against what it may carry. One panel above that is the only way to fail. */
+function checkFullest({ power, panels, surfaces }: PowerInputs, { circuits }: PowerResults): Check[] {
+  const worst = circuits.reduce((a, b) => (b.currentA > (a?.currentA ?? -1) ? b : a), circuits[0]);
+  if (worst === undefined) return [];
+  const { lowestV } = legScheme(power);
+  const usableA = power.circuit.ratedA * power.circuit.usableShare;
+  const ids = new Set(surfaces.surfaces.flatMap((surface) => surface.types.map((type) => type.panelId)));
+  const alone = [...ids]
+    .map((id) => panelCurrent(id, panels, power.circuit, lowestV))
+    .filter((current) => current.known && current.panels === 0);
+  const heaviest = alone.reduce((a, b) => (b.currentA - b.limitA > (a ? a.currentA - a.limitA : 0) ? b : a), alone[0]);
+  if (heaviest !== undefined) {
+    return [
+      {
+        id: 'power.circuit',
+        chapter: 'power',
+        severity: 'stop',
+        measured: heaviest.currentA,
+        limit: heaviest.limitA,
+        unit: 'A',
+        where: alone.map(({ panelId }) => ({ kind: 'item', name: panels.find((p) => p.id === panelId)!.name })),
+        sentence: 'One panel alone draws {measured} at full white; a circuit or its power chain carries {limit}.',
+      },
+    ];
+  }
+  return [
+    {
+      id: 'power.circuit',
+      chapter: 'power',
+      severity: fitsWithin(worst.currentA, usableA) ? 'pass' : 'stop',
+      measured: worst.currentA,
+      limit: usableA,
+      unit: 'A',
+      where: [{ kind: 'circuit', name: `circuit ${worst.name}` }],
+      sentence: 'The fullest circuit draws {measured} at full white; for hours it may carry {limit}.',
+    },
+  ];
+}
+
+/** A share above what NEC lets a load take that lasts. */
+function checkShare({ power }: PowerInputs): Check[] {
+  if (power.circuit.usableShare <= continuousLoad.usableShare * (1 + ampsTolerance)) return [];
+  const where: readonly Place[] = [{ kind: 'field', name: 'power.circuit.usableShare' }];
+  return [
+    {
+      id: 'power.usable-share',
+      chapter: 'power',
+      severity: 'offer',
+      measured: power.circuit.usableShare,
+      limit: continuousLoad.usableShare,
+      unit: 'share',
+      where,
+      sentence:
+        'Circuits, distros and service are used to {measured} of their rating; a load that lasts three hours or more takes at most {limit} in NEC practice. The local code decides.',
+    },
+  ];
+}
+
+export function checkCircuits(inputs: PowerInputs, results: PowerResults): Check[] {
+  return [...checkKnown(inputs), ...checkFullest(inputs, results), ...checkShare(inputs)];
+}

@@ -1,0 +1,80 @@
+import type { Distro } from '../../plan/distro';
+import type { Check, Fix } from '../chapter';
+import type { PowerInputs } from './compute-power';
+import { fitsWithin } from './panels-within';
+import type { DistroLoad, PowerResults } from './power-result';
+
+function chooseDistro({ distros, power }: PowerInputs): { readonly fix: Fix } | undefined {
+  const fits = distros.find((distro) => fitsWithin(power.circuit.ratedA, distro.legA));
+  if (fits === undefined) return undefined;
+  return {
+    fix: {
+      label: `Take ${fits.name}`,
+      command: {
+        name: 'set-fields',
+        args: { fields: [{ path: ['power', 'distroId'], value: fits.id }], label: 'distro' },
+      },
+    },
+  };
+}
+
+function checkChoice(inputs: PowerInputs, distro: Distro | undefined): Check[] {
+  if (distro !== undefined) return [];
+  const isDangling = inputs.power.distroId !== null;
+  return [
+    {
+      id: 'power.distro',
+      chapter: 'power',
+      severity: isDangling ? 'stop' : 'offer',
+      measured: null,
+      limit: null,
+      unit: 'count',
+      where: [{ kind: 'field', name: 'power.distroId' }],
+      sentence: isDangling
+        ? 'The catalogue does not have the distro that is chosen; circuits are numbered as if one took them all.'
+        : 'No distro is chosen; circuits are numbered as if one took them all.',
+      ...chooseDistro(inputs),
+    },
+  ];
+}
+
+const worstLegA = (distro: DistroLoad) =>
+  Math.max(0, ...distro.legs.filter((load) => load.leg !== 'N').map((load) => load.currentA));
+
+/** Circuits and legs of the fullest distros against what one takes. */
+function checkFullest({ power }: PowerInputs, { distros }: PowerResults, distro: Distro | undefined): Check[] {
+  const first = distros[0];
+  if (distro === undefined || first === undefined) return [];
+  const limitA = distro.legA * power.circuit.usableShare;
+  const byCircuits = distros.reduce((a, b) => (b.circuits > a.circuits ? b : a), first);
+  const byLeg = distros.reduce((a, b) => (worstLegA(b) > worstLegA(a) ? b : a), first);
+  const above = distros.filter((load) => !fitsWithin(worstLegA(load), limitA));
+  const places = above.length > 0 ? above : [byLeg];
+  return [
+    {
+      id: 'power.distro-circuits',
+      chapter: 'power',
+      severity: byCircuits.circuits > distro.circuits ? 'stop' : 'pass',
+      measured: byCircuits.circuits,
+      limit: distro.circuits,
+      unit: 'count',
+      where: [{ kind: 'distro', name: `distro ${byCircuits.number}` }],
+      sentence: 'The fullest distro feeds {measured} circuits of {limit}.',
+    },
+    {
+      id: 'power.distro-leg',
+      chapter: 'power',
+      severity: above.length > 0 ? 'stop' : 'pass',
+      measured: worstLegA(byLeg),
+      limit: limitA,
+      unit: 'A',
+      where: places.slice(0, 50).map((load) => ({ kind: 'distro', name: `distro ${load.number}` })),
+      sentence: 'The fullest leg of a distro carries {measured} at full white; for hours it may carry {limit}.',
+    },
+  ];
+}
+
+export function checkDistros(inputs: PowerInputs, results: PowerResults): Check[] {
+  const distro = inputs.distros.find((d) => d.id === inputs.power.distroId);
+  return [...checkChoice(inputs, distro), ...checkFullest(inputs, results, distro)];
+}

@@ -1,0 +1,58 @@
+import type { Source, Step } from '../chapter';
+import type { PowerInputs } from './compute-power';
+import type { PowerResults } from './power-result';
+import { countTypes } from './surface-load';
+import { usedPanels } from './used-panels';
+
+const sheet: Source = { kind: 'sheet', text: 'watts of the panel at black and at full white' };
+
+/** Panels of each type over the whole stage, by panel id. */
+function panelCounts({ surfaces }: PowerInputs): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const surface of surfaces.surfaces) {
+    const own = countTypes(surface);
+    surface.types.forEach((type, t) => {
+      counts.set(type.panelId, (counts.get(type.panelId) ?? 0) + own[t]!);
+    });
+  }
+  return counts;
+}
+
+/** Watts at full white and at the typical level, signal equipment included. */
+export function workLoads(inputs: PowerInputs, results: PowerResults): Step[] {
+  const counts = panelCounts(inputs);
+  const used = usedPanels(inputs);
+  const numbers: Record<string, number> = { signal: results.signalW };
+  used.forEach((panel, i) => {
+    numbers[`n${i + 1}`] = counts.get(panel.id)!;
+    numbers[`white${i + 1}`] = panel.power.fullWhiteW;
+    numbers[`black${i + 1}`] = panel.power.blackW;
+  });
+  const sum = (term: (i: number) => string) => [...used.map((_, i) => term(i + 1)), 'signal'].join(' + ');
+  const only = (...names: string[]) =>
+    Object.fromEntries(Object.entries(numbers).filter(([name]) => names.some((n) => name.startsWith(n))));
+  return [
+    {
+      figure: 'power at full white',
+      symbol: 'P',
+      expression: sum((i) => `n${i} * white${i}`),
+      numbers: only('n', 'white', 'signal'),
+      value: results.maxW,
+      unit: 'W',
+      source: sheet,
+    },
+    {
+      figure: 'typical power',
+      symbol: 'P',
+      expression: sum((i) => `n${i} * (black${i} + level * brightness * (white${i} - black${i}))`),
+      numbers: {
+        ...numbers,
+        level: inputs.power.typicalLevel,
+        brightness: inputs.power.brightnessShare,
+      },
+      value: results.typicalW,
+      unit: 'W',
+      source: { kind: 'practice', text: 'watts grow evenly with picture level and brightness' },
+    },
+  ];
+}
