@@ -1,0 +1,142 @@
+import type { Chains } from './chains';
+import { drawHomeRuns, type EdgeSide, type HomeRunEntry } from './draw-home-runs';
+import type { Fill, LabelSeries, Stroke } from './drawing';
+import { LineBuilder } from './line-builder';
+import { panelsInPart } from './panels-in-part';
+import { traceEdges } from './trace-edges';
+import { columnLeftMm, rowTopMm, type UnrolledGrid } from './unrolled-grid';
+
+/** Where in a panel, from its left edge as drawn, the line of its chain passes; home runs take the other part. */
+export const lineShare = 0.62;
+
+export interface ChainDrawing {
+  readonly marks: readonly Fill[];
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly LabelSeries[];
+}
+
+/**
+ * Wiring of one surface: a heavy outline round each chain, a thin line through it with one arrow midway, a square on its
+ * first panel, and the home run that comes there from an edge of the surface. `offset` is the number of the surface's
+ * first panel. Panels of one chain that lie on two strips are not joined across the paper.
+ */
+export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, side: EdgeSide): ChainDrawing {
+  const { table } = grid;
+  const { chainOf, order } = chains;
+  const width = grid.columnWidthMm;
+  const outlines = traceEdges(grid, (a, b) => a >= 0 && b >= 0 && chainOf[offset + a] !== chainOf[offset + b]);
+  const through = new LineBuilder();
+  const arrows = new LineBuilder();
+  const squares = new LineBuilder();
+  const entries: HomeRunEntry[] = [];
+
+  for (const chain of chains.list) {
+    if (chain.surfaceId !== table.surfaceId || chain.count === 0) continue;
+    const arrowAt = Math.floor(chain.count / 2);
+    let before: Spot | null = null;
+    for (let place = 0; place < chain.count; place++) {
+      const local = order[chain.start + place]! - offset;
+      const spot = spotOf(grid, local);
+      if (before !== null && before.strip === spot.strip) {
+        through.lineTo(spot.x, spot.y);
+        if (place === arrowAt) drawArrow(arrows, before, spot, width * 0.13);
+      } else through.moveTo(spot.x, spot.y);
+      if (place === 0) {
+        const half = width * 0.085;
+        squares.rectangle(spot.x - half, spot.y - half, spot.x + half, spot.y + half);
+        entries.push({
+          xMm: spot.x,
+          yMm: spot.y,
+          strip: spot.strip,
+          column: table.column[local]!,
+          row: table.row[local]!,
+          tag: chain.tag,
+          shortTag: chain.shortTag,
+          number: chain.number,
+        });
+      }
+      before = spot;
+    }
+  }
+  const homeRuns = drawHomeRuns(grid, entries, side);
+  return {
+    marks: [
+      { layer: 'runs', paint: 'ink', leastScale: 9 / width, lines: arrows.build(true) },
+      { layer: 'homeruns', paint: 'accent', leastScale: 6 / width, lines: squares.build(true) },
+    ],
+    strokes: [
+      { layer: 'runs', pen: 'soft', weight: 'fine', dash: 'solid', leastScale: 6 / width, lines: through.build() },
+      { layer: 'runs', pen: 'ink', weight: 'heavy', dash: 'solid', leastScale: 3 / width, lines: outlines.build() },
+      homeRuns.stroke,
+    ],
+    labels: [...homeRuns.tags, placeNumbers(grid, offset, chains)],
+  };
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly strip: number;
+}
+
+function spotOf(grid: UnrolledGrid, local: number): Spot {
+  const column = grid.table.column[local]!;
+  const row = grid.table.row[local]!;
+  const index = grid.stripOf[column]!;
+  const strip = grid.strips[index]!;
+  return {
+    x: columnLeftMm(grid, strip, column) + grid.columnWidthMm * lineShare,
+    y: (rowTopMm(grid, strip, row) + rowTopMm(grid, strip, row - 1)) / 2,
+    strip: index,
+  };
+}
+
+/** A filled arrow head in the middle of the panel that the chain has come to. */
+function drawArrow(arrows: LineBuilder, from: Spot, to: Spot, sizeMm: number): void {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length === 0) return;
+  const ux = (to.x - from.x) / length;
+  const uy = (to.y - from.y) / length;
+  const { x, y } = to;
+  const back = sizeMm * 0.75;
+  const half = sizeMm * 0.85;
+  arrows
+    .moveTo(x + ux * sizeMm, y + uy * sizeMm)
+    .lineTo(x - ux * back - uy * half, y - uy * back + ux * half)
+    .lineTo(x - ux * back + uy * half, y - uy * back - ux * half);
+}
+
+/** Height of small lettering that the numbers are laid out for, and lines of it that a panel then holds. */
+const numberSizePx = 10;
+const linesOfText = 4.5;
+
+/** Place of each panel on its chain, entry 1, low in the panel beside its line, once the panels are large enough. */
+function placeNumbers(grid: UnrolledGrid, offset: number, chains: Chains): LabelSeries {
+  const { table } = grid;
+  const placeOf = new Uint16Array(table.count);
+  for (const chain of chains.list) {
+    if (chain.surfaceId !== table.surfaceId) continue;
+    for (let place = 0; place < chain.count; place++) placeOf[chains.order[chain.start + place]! - offset] = place + 1;
+  }
+  return {
+    layer: 'runs',
+    pen: 'soft',
+    size: 'small',
+    leastScale: (linesOfText * numberSizePx) / grid.columnWidthMm,
+    count: table.count,
+    at: (local) => {
+      const spot = spotOf(grid, local);
+      const strip = grid.strips[spot.strip]!;
+      return {
+        text: placeOf[local] === 0 ? '' : `${placeOf[local]}`,
+        xMm: spot.x,
+        yMm: rowTopMm(grid, strip, table.row[local]! - 1),
+        asideX: 1,
+        asideY: -1,
+        gap: 0.2,
+      };
+    },
+    numberOf: null,
+    near: (part) => panelsInPart(grid, part),
+  };
+}

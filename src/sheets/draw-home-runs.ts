@@ -1,0 +1,111 @@
+import type { Label, LabelSeries, Stroke } from './drawing';
+import { LineBuilder } from './line-builder';
+import type { UnrolledGrid } from './unrolled-grid';
+
+/** Edge of the drawn surface from which its home runs come. */
+export type EdgeSide = 'left' | 'right' | 'bottom' | 'top';
+
+/** First panel of a chain: where its line begins, and its tag. */
+export interface HomeRunEntry {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly strip: number;
+  readonly column: number;
+  readonly row: number;
+  readonly tag: string;
+  readonly shortTag: string;
+  readonly number: number;
+}
+
+/** Lanes for cables within one panel's width, as shares of it; the entry deepest in the surface takes the outermost. */
+const laneShares = [0.26, 0.42, 0.12, 0.34, 0.19] as const;
+
+/** Home runs as stubs: from a tag outside the edge, along a lane, to the entry's panel and across to its mark. */
+export function drawHomeRuns(
+  grid: UnrolledGrid,
+  entries: readonly HomeRunEntry[],
+  side: EdgeSide,
+): { readonly stroke: Stroke; readonly tags: readonly LabelSeries[] } {
+  const lines = new LineBuilder();
+  const rows: { label: Label; number: number }[][] = [];
+  const upright = side === 'bottom' || side === 'top';
+  const sign = side === 'bottom' || side === 'right' ? 1 : -1;
+
+  for (const group of groupedByLane(entries, upright)) {
+    // Deepest first: its lane is the outermost, so that the branch of a nearer entry crosses no other cable.
+    group.sort((a, b) => sign * (upright ? a.yMm - b.yMm : a.xMm - b.xMm));
+    group.forEach((entry, k) => {
+      const laneShare = laneShares[k % laneShares.length]!;
+      const edge = edgeMm(grid, entry.strip, side);
+      const tagAt = edge + sign * grid.belowMm * (0.2 + 0.33 * k);
+      const lane = laneMm(grid, entry, upright, laneShare);
+      const point = (along: number, across: number): [number, number] => (upright ? [along, across] : [across, along]);
+      lines.moveTo(...point(lane, tagAt));
+      lines.lineTo(...point(lane, upright ? entry.yMm : entry.xMm));
+      lines.lineTo(entry.xMm, entry.yMm);
+      const [xMm, yMm] = point(lane, tagAt);
+      rows[k] ??= [];
+      rows[k].push({
+        label: {
+          text: entry.tag,
+          short: entry.shortTag,
+          xMm,
+          yMm,
+          asideX: upright ? 0 : sign,
+          asideY: upright ? sign : 0,
+          gap: 0.15,
+        },
+        number: entry.number,
+      });
+    });
+  }
+  return {
+    stroke: {
+      layer: 'homeruns',
+      pen: 'accent',
+      weight: 'medium',
+      dash: 'solid',
+      leastScale: 7 / grid.columnWidthMm,
+      lines: lines.build(),
+    },
+    tags: rows.map((row) => ({
+      layer: 'homeruns',
+      pen: 'accent',
+      size: 'small',
+      leastScale: 7 / grid.columnWidthMm,
+      count: row.length,
+      at: (i) => row[i]!.label,
+      // Thinned to the 1st, 6th, 11th ... of a zone rather than to the 5th and 10th.
+      numberOf: (i) => row[i]!.number,
+    })),
+  };
+}
+
+/** Entries that share a column (or a row, where cables come from the side), one list each. */
+function groupedByLane(entries: readonly HomeRunEntry[], upright: boolean): Iterable<HomeRunEntry[]> {
+  const groups = new Map<string, HomeRunEntry[]>();
+  for (const entry of entries) {
+    const key = `${entry.strip} ${upright ? entry.column : entry.row}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [entry]);
+    else group.push(entry);
+  }
+  return groups.values();
+}
+
+function edgeMm(grid: UnrolledGrid, strip: number, side: EdgeSide): number {
+  const placed = grid.strips[strip]!;
+  if (side === 'bottom') return Math.max(placed.footMm, grid.table.kind === 'wall' ? placed.zeroMm : placed.footMm);
+  if (side === 'top') return placed.topMm;
+  return side === 'left' ? 0 : placed.widthMm;
+}
+
+function laneMm(grid: UnrolledGrid, entry: HomeRunEntry, upright: boolean, share: number): number {
+  if (upright) {
+    const left = Math.floor(entry.xMm / grid.columnWidthMm) * grid.columnWidthMm;
+    return left + share * grid.columnWidthMm;
+  }
+  const strip = grid.strips[entry.strip]!;
+  const top = strip.zeroMm - grid.edgesMm[entry.row]!;
+  return top + share * (grid.edgesMm[entry.row]! - grid.edgesMm[entry.row - 1]!);
+}

@@ -1,0 +1,176 @@
+import type { SurfaceTable } from '../calc/surfaces/surface-table';
+import { dataChains, powerChains } from './chains';
+import { cutStrips } from './cut-strips';
+import { drawChains } from './draw-chains';
+import type { EdgeSide } from './draw-home-runs';
+import { drawTints } from './draw-tints';
+import { drawZones } from './draw-zones';
+import type { Dimension, Drawing, Stroke } from './drawing';
+import type { Format } from './format';
+import { LineBuilder } from './line-builder';
+import type { StageParts } from './stage-parts';
+import { surfaceLabels } from './surface-labels';
+import { legTints, noTint, type Tint, tintPanels } from './tint-panels';
+import { traceEdges } from './trace-edges';
+import { type From, layOutUnrolled, type StripLayout, type UnrolledGrid } from './unrolled-grid';
+import { zoneOfPanels } from './zone-of-panels';
+
+export interface UnrolledOptions {
+  readonly surfaceId: string;
+  readonly from: From;
+  /** By circuit or leg: the drawing shows circuits in place of runs. */
+  readonly tint: Tint;
+  /** Strips that the surface is cut into, one under the other. */
+  readonly strips: StripLayout;
+}
+
+export interface UnrolledDrawing {
+  readonly drawing: Drawing;
+  readonly grid: UnrolledGrid;
+  /** Number of the surface's first panel. */
+  readonly offset: number;
+}
+
+/** A surface laid flat with its panels, zones and wiring; null where the plan has no such surface, or one without panels. */
+export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format: Format): UnrolledDrawing | null {
+  const index = parts.surfaces.surfaces.findIndex((table) => table.surfaceId === options.surfaceId);
+  const table = parts.surfaces.surfaces[index];
+  if (table === undefined || table.count === 0) return null;
+  const offset = parts.surfaces.offsets[index]!;
+  const chains = showsPower(options.tint)
+    ? powerChains(parts, options.tint === 'leg' ? 'leg' : 'circuit')
+    : dataChains(parts);
+  const zoneOf = zoneOfPanels(table, parts.zones);
+  const cost = (column: number) => cutCost(table, offset, zoneOf, chains.chainOf, column);
+  const grid = layOutUnrolled(
+    table,
+    options.from,
+    cutStrips(table.columns, options.strips.count, options.from, cost),
+    options.strips,
+  );
+  const width = grid.columnWidthMm;
+
+  const tints = tintPanels(parts, options.tint);
+  const wiring = drawChains(grid, offset, chains, homeRunSide(table, parts.ceilingEntry, options.from));
+  const zones = drawZones(grid, parts.zones, zoneOf);
+  const panels = traceEdges(grid, (a, b) => a >= 0 && b >= 0).build();
+  const edges = traceEdges(grid, (a, b) => a < 0 !== b < 0).build();
+  const fills = drawTints(grid, (local) => tints[offset + local] ?? noTint);
+  const strokes: Stroke[] = [
+    { layer: 'grid', pen: 'faint', weight: 'hair', dash: 'solid', leastScale: 4 / width, lines: panels },
+    ...wiring.strokes,
+    { layer: 'wall', pen: 'ink', weight: 'cut', dash: 'solid', leastScale: 0, lines: edges },
+    ...zones.strokes,
+    ...siteLines(grid, parts.reachMm),
+  ];
+  return {
+    grid,
+    offset,
+    drawing: {
+      title: title(table, format),
+      box: boxOf(grid),
+      fills,
+      strokes,
+      marks: wiring.marks,
+      dimensions: heightDimensions(grid, format),
+      labels: [...zones.labels, ...surfaceLabels(grid, parts.reachMm, format), ...wiring.labels],
+      notes: [sideNote(table, options.from)],
+      legend: legendOf(parts, options.tint),
+    },
+  };
+}
+
+/** How far beside a strip its dimension line runs, as a share of the space above it. */
+const dimensionShare = 0.75;
+
+/** Circuits are drawn in place of runs where the panels are tinted by what feeds them. */
+function showsPower(tint: Tint): boolean {
+  return tint === 'circuit' || tint === 'leg';
+}
+
+function cutCost(table: SurfaceTable, offset: number, zoneOf: Int32Array, chainOf: Int32Array, column: number): number {
+  let cost = 0;
+  for (let row = 0; row < table.rows; row++) {
+    const a = table.at[(column - 1) * table.rows + row]!;
+    const b = table.at[column * table.rows + row] ?? -1;
+    if (a < 0 || b < 0) continue;
+    if (chainOf[offset + a] === chainOf[offset + b] && chainOf[offset + a]! >= 0) return 3;
+    if (zoneOf[a] === zoneOf[b]) cost = 1;
+  }
+  return cost;
+}
+
+/** Cables of a wall come from its foot; those of a ceiling from the edge that the plan names as seen from below. */
+function homeRunSide(table: SurfaceTable, ceilingEntry: EdgeSide, from: From): EdgeSide {
+  if (table.kind === 'wall') return 'bottom';
+  if (from === 'inside' || ceilingEntry === 'top' || ceilingEntry === 'bottom') return ceilingEntry;
+  return ceilingEntry === 'left' ? 'right' : 'left';
+}
+
+/** The floor under a wall and the height that an adult reaches. */
+function siteLines(grid: UnrolledGrid, reachMm: number): readonly Stroke[] {
+  if (grid.table.kind !== 'wall') return [];
+  const floor = new LineBuilder();
+  const reach = new LineBuilder();
+  const over = grid.aboveMm * dimensionShare * 1.2;
+  for (const strip of grid.strips) {
+    floor.segment(-over / 2, strip.zeroMm, strip.widthMm + over / 2, strip.zeroMm);
+    const y = strip.zeroMm - reachMm;
+    if (y > strip.topMm) reach.segment(0, y, strip.widthMm + over, y);
+  }
+  return [
+    { layer: 'hall', pen: 'ink', weight: 'medium', dash: 'solid', leastScale: 0, lines: floor.build() },
+    { layer: 'limits', pen: 'limit', weight: 'medium', dash: 'dashed', leastScale: 0, lines: reach.build() },
+  ];
+}
+
+/** Height of the surface on the right of its first strip, and its foot above the floor where it stands on something. */
+function heightDimensions(grid: UnrolledGrid, format: Format): readonly Dimension[] {
+  const strip = grid.strips[0]!;
+  const x = strip.widthMm + grid.aboveMm * dimensionShare;
+  const line = (y1Mm: number, y2Mm: number): Dimension => ({
+    x1Mm: x,
+    y1Mm,
+    x2Mm: x,
+    y2Mm,
+    text: format(Math.abs(y2Mm - y1Mm), 'mm'),
+  });
+  const high = line(strip.footMm, strip.topMm);
+  return grid.table.kind === 'wall' && strip.zeroMm - strip.footMm > 0.5
+    ? [high, line(strip.zeroMm, strip.footMm)]
+    : [high];
+}
+
+function boxOf(grid: UnrolledGrid) {
+  const widest = Math.max(...grid.strips.map((strip) => strip.widthMm));
+  const last = grid.strips.at(-1)!;
+  return {
+    leftMm: 0,
+    topMm: 0,
+    rightMm: widest + grid.aboveMm * dimensionShare,
+    bottomMm: Math.max(last.footMm, last.zeroMm) + grid.belowMm,
+  };
+}
+
+function title(table: SurfaceTable, format: Format): string {
+  const width = (table.types[0]?.widthMm ?? 0) * table.columns;
+  const name = table.name === '' ? table.letter : `${table.letter} ${table.name}`;
+  return `${name} unrolled: ${table.columns} columns of ${table.rows} rows, ${format(width, 'mm')} along the face`;
+}
+
+function sideNote(table: SurfaceTable, from: From): string {
+  if (table.kind === 'ceiling') {
+    return from === 'inside'
+      ? 'seen from below'
+      : 'seen from above: left and right are swapped against the view from below';
+  }
+  return from === 'inside'
+    ? 'seen from inside, facing the wall'
+    : 'seen from behind: left and right are as the crew sees them';
+}
+
+function legendOf(parts: StageParts, tint: Tint) {
+  if (tint !== 'leg') return [];
+  const legs = [...new Set(parts.power.circuits.map((circuit) => circuit.leg))].sort();
+  return legs.map((leg) => ({ tint: legTints[leg], text: leg }));
+}

@@ -1,0 +1,59 @@
+import { panelAt } from '../calc/surfaces/panel-at';
+import type { Schedule } from './schedule';
+import { figures, words } from './schedule-column';
+import type { StageParts } from './stage-parts';
+
+/** Port schedule: a row for each run, in the order of ports. */
+export function scheduleRuns({ surfaces, zones, runs }: Pick<StageParts, 'surfaces' | 'zones' | 'runs'>): Schedule {
+  const nameOf = (place: number) => panelAt(surfaces, runs.order[place]!)?.name ?? null;
+  return {
+    id: 'runs',
+    title: 'Runs by port',
+    columns: [
+      words('port', 'Port'),
+      words('surface', 'Surface'),
+      figures('processor', 'Processor', 'count'),
+      figures('panels', 'Panels', 'count'),
+      words('entry', 'Entry'),
+      words('last', 'Last panel'),
+      figures('entryHeight', 'Entry above floor', 'mm'),
+      words('reach', 'In reach'),
+      figures('pixels', 'Pixels', 'px'),
+      figures('share', 'Port used', 'share'),
+    ],
+    count: runs.runs.length,
+    row: (index) => {
+      const run = runs.runs[index]!;
+      const zone = zones[run.zone];
+      return [
+        run.port,
+        zone?.letter ?? null,
+        zone?.processor ?? null,
+        run.count,
+        nameOf(run.start),
+        nameOf(run.start + run.count - 1),
+        run.entryHeightMm,
+        run.inReach ? 'yes' : 'no',
+        run.pixels,
+        run.share,
+      ];
+    },
+    panelOf: (index) => runs.order[runs.runs[index]!.start] ?? null,
+    totals: [
+      `${runs.runs.length} ports`,
+      null,
+      null,
+      sum(runs.runs, (run) => run.count),
+      null,
+      null,
+      null,
+      null,
+      sum(runs.runs, (run) => run.pixels),
+      null,
+    ],
+  };
+}
+
+function sum<T>(items: readonly T[], figure: (item: T) => number): number {
+  return items.reduce((total, item) => total + figure(item), 0);
+}

@@ -1,0 +1,63 @@
+import type { Schedule } from './schedule';
+import { figures, words } from './schedule-column';
+import type { StageParts } from './stage-parts';
+
+/** Zones: a row for each processor with the rectangle that it drives. */
+export function scheduleZones({ surfaces, zones }: Pick<StageParts, 'surfaces' | 'zones'>): Schedule {
+  return {
+    id: 'zones',
+    title: 'Zones by processor',
+    columns: [
+      figures('processor', 'Processor', 'count'),
+      words('surface', 'Surface'),
+      words('columns', 'Columns'),
+      words('rows', 'Rows'),
+      figures('panels', 'Panels', 'count'),
+      figures('canvasWidth', 'Canvas width', 'px'),
+      figures('canvasHeight', 'Canvas height', 'px'),
+      figures('blankColumns', 'Blank columns', 'count'),
+      figures('breakouts', 'Breakouts', 'count'),
+      figures('ports', 'Ports', 'count'),
+    ],
+    count: zones.length,
+    row: (index) => {
+      const zone = zones[index]!;
+      return [
+        zone.processor,
+        zone.letter,
+        span('C', zone.firstColumn, zone.columns),
+        span('R', zone.firstRow, zone.rows),
+        zone.panels,
+        zone.canvasWidth,
+        zone.canvasHeight,
+        zone.blankColumns,
+        zone.breakouts,
+        zone.ports,
+      ];
+    },
+    panelOf: (index) => {
+      const zone = zones[index]!;
+      const s = surfaces.surfaces.findIndex((table) => table.surfaceId === zone.surfaceId);
+      const table = surfaces.surfaces[s];
+      if (table === undefined) return null;
+      const local = table.at[(zone.firstColumn - 1) * table.rows + zone.firstRow - 1] ?? -1;
+      return local < 0 ? null : surfaces.offsets[s]! + local;
+    },
+    totals: [
+      null,
+      `${zones.length} zones`,
+      null,
+      null,
+      zones.reduce((total, zone) => total + zone.panels, 0),
+      null,
+      null,
+      zones.reduce((total, zone) => total + zone.blankColumns, 0),
+      zones.reduce((total, zone) => total + zone.breakouts, 0),
+      zones.reduce((total, zone) => total + zone.ports, 0),
+    ],
+  };
+}
+
+function span(letter: string, first: number, count: number): string {
+  return count === 1 ? `${letter}${first}` : `${letter}${first} to ${letter}${first + count - 1}`;
+}

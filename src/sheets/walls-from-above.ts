@@ -1,0 +1,172 @@
+import type { PointMm, WallResult } from '../calc/walls/wall-result';
+import type { Zone } from '../calc/zones/zone-result';
+import type { Fill, Label, LabelSeries, Stroke } from './drawing';
+import { LineBuilder } from './line-builder';
+import { tintCount } from './tint-panels';
+
+export interface WallsDrawing {
+  readonly fills: readonly Fill[];
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly LabelSeries[];
+}
+
+/** The four corners of one column in plan. */
+export interface ColumnCorners {
+  readonly frontLeft: PointMm;
+  readonly frontRight: PointMm;
+  readonly backLeft: PointMm;
+  readonly backRight: PointMm;
+}
+
+/** `column` counts from 1. */
+export function columnCorners(wall: WallResult, column: number): ColumnCorners {
+  const i = (column - 1) * 4;
+  const point = (from: Float64Array, k: number): PointMm => ({ xMm: from[i + k]!, yMm: from[i + k + 1]! });
+  return {
+    frontLeft: point(wall.frontMm, 0),
+    frontRight: point(wall.frontMm, 2),
+    backLeft: point(wall.backMm, 0),
+    backRight: point(wall.backMm, 2),
+  };
+}
+
+/** Walls in plan with their panels' depth and true seams, the LED face heavy, borders between processors, column numbers. */
+export function drawWallsFromAbove(
+  walls: readonly WallResult[],
+  zones: readonly Zone[],
+  tinted: boolean,
+  walkwayMm: number,
+): WallsDrawing {
+  const bodies = new LineBuilder();
+  const faces = new LineBuilder();
+  const borders = new LineBuilder();
+  const walkway = new LineBuilder();
+  const tints = Array.from({ length: tintCount }, () => new LineBuilder());
+  const labels: LabelSeries[] = [];
+  for (const wall of walls) {
+    for (let column = 1; column <= wall.columns; column++) {
+      const corners = columnCorners(wall, column);
+      const zone = zones.find((one) => one.surfaceId === wall.wallId && holds(one, column));
+      quad(bodies, corners);
+      if (tinted && zone !== undefined) quad(tints[(zone.processor - 1) % tintCount]!, corners);
+      faces.segment(corners.frontLeft.xMm, -corners.frontLeft.yMm, corners.frontRight.xMm, -corners.frontRight.yMm);
+      if (zone !== undefined && zone.firstColumn === column && column > 1) border(borders, corners);
+      const out = outward(corners);
+      const [left, right] = [offset(corners.backLeft, out, walkwayMm), offset(corners.backRight, out, walkwayMm)];
+      if (column === 1) walkway.moveTo(left.xMm, -left.yMm);
+      else walkway.lineTo(left.xMm, -left.yMm);
+      walkway.lineTo(right.xMm, -right.yMm);
+    }
+    labels.push(processorNames(wall, zones, walkwayMm), columnNumbers(wall));
+  }
+  const tintFills = tints.flatMap((lines, paint): readonly Fill[] =>
+    lines.isEmpty ? [] : [{ layer: 'tint', paint, leastScale: 0, lines: lines.build(true) }],
+  );
+  const bodyLines = bodies.build(true);
+  return {
+    fills: [{ layer: 'wall', paint: 'sheet', leastScale: 0, lines: bodyLines }, ...tintFills],
+    strokes: [
+      ...(walkwayMm > 0
+        ? [
+            {
+              layer: 'hall',
+              pen: 'soft',
+              weight: 'fine',
+              dash: 'dashed',
+              leastScale: 0,
+              lines: walkway.build(),
+            } as const,
+          ]
+        : []),
+      { layer: 'wall', pen: 'soft', weight: 'fine', dash: 'solid', leastScale: 0.05, lines: bodyLines },
+      { layer: 'wall', pen: 'ink', weight: 'cut', dash: 'solid', leastScale: 0, lines: faces.build() },
+      { layer: 'zones', pen: 'ink', weight: 'heavy', dash: 'solid', leastScale: 0, lines: borders.build() },
+    ],
+    labels,
+  };
+}
+
+function holds(zone: Zone, column: number): boolean {
+  return zone.firstRow === 1 && column >= zone.firstColumn && column < zone.firstColumn + zone.columns;
+}
+
+function quad(lines: LineBuilder, { frontLeft, frontRight, backLeft, backRight }: ColumnCorners): void {
+  lines
+    .moveTo(frontLeft.xMm, -frontLeft.yMm)
+    .lineTo(frontRight.xMm, -frontRight.yMm)
+    .lineTo(backRight.xMm, -backRight.yMm)
+    .lineTo(backLeft.xMm, -backLeft.yMm);
+}
+
+/** Unit vector from the LED face to the back. */
+function outward({ frontLeft, frontRight }: ColumnCorners): PointMm {
+  const length = Math.hypot(frontRight.xMm - frontLeft.xMm, frontRight.yMm - frontLeft.yMm) || 1;
+  return { xMm: -(frontRight.yMm - frontLeft.yMm) / length, yMm: (frontRight.xMm - frontLeft.xMm) / length };
+}
+
+function offset(point: PointMm, out: PointMm, mm: number): PointMm {
+  return { xMm: point.xMm + out.xMm * mm, yMm: point.yMm + out.yMm * mm };
+}
+
+/** A stroke across the wall and a little beyond it on both sides, before a column. */
+function border(lines: LineBuilder, corners: ColumnCorners): void {
+  const out = outward(corners);
+  const depth = Math.hypot(corners.backLeft.xMm - corners.frontLeft.xMm, corners.backLeft.yMm - corners.frontLeft.yMm);
+  const inner = offset(corners.frontLeft, out, -350);
+  const outer = offset(corners.frontLeft, out, depth + 350);
+  lines.segment(inner.xMm, -inner.yMm, outer.xMm, -outer.yMm);
+}
+
+function columnNumbers(wall: WallResult): LabelSeries {
+  return {
+    layer: 'texts',
+    pen: 'soft',
+    size: 'small',
+    leastScale: 0,
+    count: wall.columns,
+    at: (i) => {
+      const corners = columnCorners(wall, i + 1);
+      const out = outward(corners);
+      return {
+        text: `C${i + 1}`,
+        short: `${i + 1}`,
+        xMm: (corners.backLeft.xMm + corners.backRight.xMm) / 2,
+        yMm: -(corners.backLeft.yMm + corners.backRight.yMm) / 2,
+        asideX: out.xMm,
+        asideY: -out.yMm,
+        gap: 0.5,
+      };
+    },
+    numberOf: (i) => i + 1,
+  };
+}
+
+/** Outside the walkway, at the middle of each zone that stands on the wall's foot. */
+function processorNames(wall: WallResult, zones: readonly Zone[], walkwayMm: number): LabelSeries {
+  const labels = zones
+    .filter((zone) => zone.surfaceId === wall.wallId && zone.firstRow === 1)
+    .map((zone): Label => {
+      const middle = Math.min(wall.columns, zone.firstColumn + Math.floor(zone.columns / 2));
+      const corners = columnCorners(wall, middle);
+      const out = outward(corners);
+      const point = offset(corners.backLeft, out, walkwayMm);
+      return {
+        text: `Processor ${zone.processor}`,
+        short: `P${zone.processor}`,
+        xMm: point.xMm,
+        yMm: -point.yMm,
+        asideX: out.xMm,
+        asideY: -out.yMm,
+        gap: 0.6,
+      };
+    });
+  return {
+    layer: 'zones',
+    pen: 'ink',
+    size: 'normal',
+    leastScale: 0,
+    count: labels.length,
+    at: (i) => labels[i]!,
+    numberOf: (i) => i,
+  };
+}

@@ -1,0 +1,142 @@
+import { type KeyboardEvent, type ReactNode, useMemo, useRef, useState } from 'react';
+import type { Drawing } from '../../sheets/drawing';
+import type { Format } from '../../sheets/format';
+import { placeLabels } from '../../sheets/place-labels';
+import type { StageParts } from '../../sheets/stage-parts';
+import { DimensionLines } from './DimensionLines';
+import { ScaleBar } from './ScaleBar';
+import { Shapes, thresholdOf } from './Shapes';
+import { Texts } from './Texts';
+import { textHeights } from './text-heights';
+import { usePointer } from './use-pointer';
+import { useView } from './use-view';
+import { ViewButtons } from './ViewButtons';
+import { type Margins, type Size, toDrawing } from './view';
+import './drawings.css';
+
+interface DrawingViewProps {
+  readonly drawing: Drawing;
+  /** Size of the window that the drawing was made for; null while it is hidden. */
+  readonly size: Size | null;
+  readonly windowRef: React.RefObject<HTMLDivElement | null>;
+  readonly margins: Margins;
+  readonly lengths: StageParts['lengths'];
+  readonly format: Format;
+  /** Number of the panel at a point of the drawing, -1 for none. */
+  readonly panelUnder: (xMm: number, yMm: number) => number;
+  /** Path data, in the drawing's millimetres, round these panels. */
+  readonly outlineOf: (panels: readonly number[]) => string;
+  /** Path data of the chain that a picked panel hangs on. */
+  readonly chainOf?: (panel: number) => string | null;
+  /** One line of words for a panel. */
+  readonly describe: (panel: number) => string | null;
+  /** The panel beside another one, as drawn: right is +1, up is +1; null at the edge. */
+  readonly neighbour: (panel: number, right: number, up: number) => number | null;
+  /** Numbers of the picked panels. */
+  readonly picked: readonly number[];
+  readonly onSelect: (panel: number | null) => void;
+}
+
+/** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
+export function DrawingView(props: DrawingViewProps) {
+  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect } = props;
+  const selected = picked[0] ?? null;
+  const { view, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
+  const [hovered, setHovered] = useState<number | null>(null);
+  const latestView = useRef(view);
+  latestView.current = view;
+
+  const panelAtPixel = (x: number, y: number): number | null => {
+    if (latestView.current === null) return null;
+    const { xMm, yMm } = toDrawing(latestView.current, x, y);
+    const panel = props.panelUnder(xMm, yMm);
+    return panel < 0 ? null : panel;
+  };
+  const pointer = usePointer({
+    zoomBy,
+    moveBy,
+    onClick: (x, y) => onSelect(panelAtPixel(x, y)),
+    onHover: (spot) => setHovered(spot === null ? null : panelAtPixel(spot.x, spot.y)),
+  });
+  const texts = useMemo(
+    () =>
+      view === null || size === null
+        ? []
+        : placeLabels(drawing.labels, drawing.dimensions, {
+            ...view,
+            widthPx: size.width,
+            heightPx: size.height,
+            sizes: textHeights,
+          }),
+    [drawing, view, size],
+  );
+
+  const outline = useMemo(() => outlineOf(picked), [outlineOf, picked]);
+  const chain = useMemo(() => (picked.length === 1 ? (chainOf?.(picked[0]!) ?? '') : ''), [chainOf, picked]);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const arrow = arrows[event.key];
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    if (arrow !== undefined && event.shiftKey && selected !== null) {
+      const next = props.neighbour(selected, arrow[0], arrow[1]);
+      if (next !== null) onSelect(next);
+    } else if (arrow !== undefined) moveBy(-60 * arrow[0], 60 * arrow[1]);
+    else if (event.key === '+' || event.key === '=') zoomBy(1.25);
+    else if (event.key === '-') zoomBy(0.8);
+    else if (event.key === '0') showAll();
+    else if (event.key === 'Escape' && selected !== null) onSelect(null);
+    else return;
+    event.preventDefault();
+  };
+
+  const read = hovered ?? (picked.length === 1 ? selected : null);
+  return (
+    <div className="board">
+      <div
+        ref={windowRef}
+        className="board-window"
+        role="application"
+        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel.`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys for moving and zooming
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+        {...pointer}
+      >
+        {view !== null && size !== null && (
+          <svg width={size.width} height={size.height} aria-hidden="true" data-scale={view.scale}>
+            <g transform={`scale(${view.scale}) translate(${-view.leftMm} ${-view.topMm})`}>
+              <Shapes drawing={drawing} scale={thresholdOf(drawing, view.scale)} />
+              <path className="overlay-chain" d={chain} />
+              <path className="overlay-selected" d={outline} />
+              {hovered !== null && <path className="overlay-hovered" d={outlineOf([hovered])} />}
+            </g>
+            <DimensionLines dimensions={drawing.dimensions} view={view} />
+            <Texts texts={texts} />
+          </svg>
+        )}
+      </div>
+      <div className="board-foot">
+        <ViewButtons onCloser={() => zoomBy(1.25)} onFarther={() => zoomBy(0.8)} onAll={showAll} />
+        {view !== null && <ScaleBar scale={view.scale} lengths={props.lengths} format={props.format} />}
+        <Legend drawing={drawing} />
+        <span className="board-read">{read === null ? drawing.notes.join('; ') : props.describe(read)}</span>
+      </div>
+    </div>
+  );
+}
+
+const arrows: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
+
+function Legend({ drawing }: { readonly drawing: Drawing }): ReactNode {
+  return drawing.legend.map((entry) => (
+    <span key={entry.text} className="board-legend">
+      <i className={`tint-box tint-${entry.tint}`} />
+      {entry.text}
+    </span>
+  ));
+}

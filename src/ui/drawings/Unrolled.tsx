@@ -1,0 +1,124 @@
+import { useCallback, useMemo, useRef } from 'react';
+import { chainThrough } from '../../sheets/chain-through';
+import { dataChains, powerChains } from '../../sheets/chains';
+import { describePanel } from '../../sheets/describe-panel';
+import { drawUnrolled, type UnrolledDrawing } from '../../sheets/draw-unrolled';
+import type { Format } from '../../sheets/format';
+import { type Picked, pickedPanels } from '../../sheets/picked-panels';
+import type { StageParts } from '../../sheets/stage-parts';
+import { stripsForSheet } from '../../sheets/strips-for-sheet';
+import type { Tint } from '../../sheets/tint-panels';
+import { traceEdges } from '../../sheets/trace-edges';
+import { columnLeftMm, type From, panelUnder, rowTopMm, type StripLayout } from '../../sheets/unrolled-grid';
+import { DrawingView } from './DrawingView';
+import { pathData } from './path-data';
+import { useSize } from './use-size';
+import { useSteadyParts } from './use-steady-parts';
+import type { Size } from './view';
+
+export interface UnrolledProps {
+  readonly parts: StageParts;
+  readonly surfaceId: string;
+  readonly from: From;
+  readonly tint: Tint;
+  readonly format: Format;
+  readonly picked: Picked | null;
+  /** Number of the clicked panel through all surfaces; null for a click beside. */
+  readonly onSelect: (panel: number | null) => void;
+}
+
+const margins = { left: 34, right: 74, top: 6, bottom: 8 };
+
+/** One surface laid flat, in as many strips as let it be largest in its window. */
+export function Unrolled(props: UnrolledProps) {
+  const { surfaceId, from, tint, format } = props;
+  const parts = useSteadyParts(props.parts);
+  const windowRef = useRef<HTMLDivElement>(null);
+  const size = useSize(windowRef);
+  const strips = useStrips(parts, surfaceId, size);
+  const drawn = useMemo(
+    () => drawUnrolled(parts, { surfaceId, from, tint, strips }, format),
+    [parts, surfaceId, from, tint, strips, format],
+  );
+  const picked = useMemo(() => pickedPanels(parts, props.picked), [parts, props.picked]);
+  const outlineOf = useCallback((panels: readonly number[]) => (drawn === null ? '' : outline(drawn, panels)), [drawn]);
+  const chainOf = useCallback(
+    (panel: number) => {
+      if (drawn === null) return null;
+      const chains = tint === 'circuit' || tint === 'leg' ? powerChains(parts, 'leg') : dataChains(parts);
+      const lines = chainThrough(drawn.grid, drawn.offset, chains, panel);
+      return lines === null ? null : pathData(lines);
+    },
+    [drawn, parts, tint],
+  );
+  if (drawn === null) return <p className="board-none">This surface has no panels yet.</p>;
+  return (
+    <DrawingView
+      drawing={drawn.drawing}
+      size={size}
+      windowRef={windowRef}
+      margins={margins}
+      lengths={parts.lengths}
+      format={format}
+      panelUnder={(xMm, yMm) => {
+        const found = panelUnder(drawn.grid, xMm, yMm);
+        return found < 0 ? -1 : found + drawn.offset;
+      }}
+      outlineOf={outlineOf}
+      chainOf={chainOf}
+      describe={(panel) => describePanel(parts, panel)}
+      neighbour={(panel, right, up) => neighbour(drawn, panel - drawn.offset, right, up)}
+      picked={picked}
+      onSelect={props.onSelect}
+    />
+  );
+}
+
+/** The same object for as long as the layout is the same. */
+function useStrips(parts: StageParts, surfaceId: string, size: Size | null): StripLayout {
+  const { count, aboveMm, belowMm } = stripsIn(parts, surfaceId, size);
+  return useMemo(() => ({ count, aboveMm, belowMm }), [count, aboveMm, belowMm]);
+}
+
+function stripsIn(parts: StageParts, surfaceId: string, size: Size | null): StripLayout {
+  const table = parts.surfaces.surfaces.find((one) => one.surfaceId === surfaceId);
+  const type = table?.types[0];
+  if (table === undefined || type === undefined || size === null) return { count: 1, aboveMm: 0, belowMm: 0 };
+  const width = Math.max(40, size.width - margins.left - margins.right);
+  const height = Math.max(40, size.height - margins.top - margins.bottom);
+  return stripsForSheet(table.columns, type.widthMm, heightOf(parts, surfaceId), width, height);
+}
+
+function heightOf(parts: StageParts, surfaceId: string): number {
+  const wall = parts.walls.find((one) => one.wallId === surfaceId);
+  if (wall !== undefined) return wall.baseMm + wall.heightMm;
+  const table = parts.surfaces.surfaces.find((one) => one.surfaceId === surfaceId);
+  return (table?.rows ?? 1) * (table?.types[0]?.heightMm ?? 1);
+}
+
+/** Round the panels where they are many, round the one where it is one: a hover must cost nothing. */
+function outline({ grid, offset }: UnrolledDrawing, panels: readonly number[]): string {
+  const locals = panels.map((panel) => panel - offset).filter((local) => local >= 0 && local < grid.table.count);
+  const only = locals[0];
+  if (only === undefined) return '';
+  if (locals.length > 1) {
+    const inside = new Set(locals);
+    return pathData(traceEdges(grid, (a, b) => inside.has(a) !== inside.has(b)).build());
+  }
+  const column = grid.table.column[only]!;
+  const row = grid.table.row[only]!;
+  const strip = grid.strips[grid.stripOf[column]!]!;
+  const left = columnLeftMm(grid, strip, column);
+  const right = left + grid.columnWidthMm;
+  return `M${left} ${rowTopMm(grid, strip, row)}H${right}V${rowTopMm(grid, strip, row - 1)}H${left}Z`;
+}
+
+function neighbour({ grid, offset }: UnrolledDrawing, local: number, right: number, up: number): number | null {
+  if (local < 0 || local >= grid.table.count) return null;
+  const { columns, rows, at } = grid.table;
+  const column = grid.table.column[local]! + (grid.from === 'inside' ? right : -right);
+  const row = grid.table.row[local]! + up;
+  if (column < 1 || column > columns || row < 1 || row > rows) return null;
+  const found = at[(column - 1) * rows + row - 1]!;
+  return found < 0 ? null : found + offset;
+}

@@ -1,0 +1,26 @@
+import { expect, it } from 'vitest';
+import { scheduleLegs } from '../../src/sheets/schedule-legs';
+import { stageFixture } from '../arbitraries/evaluation-fixture';
+import { cells } from './cells';
+
+const { power } = stageFixture({ columns: 3, rows: 2, jointDeg: 0 });
+
+it('scheduleLegs lists the service first, then each distro, with what is used of a limit', () => {
+  const schedule = scheduleLegs({
+    power: {
+      ...power,
+      legs: [{ leg: 'L1', currentA: 120, limitA: 400 }],
+      distros: [{ number: 2, distroId: 'd', circuits: 2, legs: [{ leg: 'N', currentA: 5, limitA: null }] }],
+    },
+  });
+  expect([cells(schedule, 0), cells(schedule, 1)]).toEqual([
+    { where: 'Service', leg: 'L1', circuits: 3, current: 120, limit: 400, share: 0.3 },
+    { where: 'Distro 2', leg: 'N', circuits: 2, current: 5, limit: 'not stated', share: null },
+  ]);
+  expect(schedule.panelOf(0)).toBeNull();
+});
+
+it('scheduleLegs gives no share of a limit of nothing', () => {
+  const legs = [{ leg: 'L1' as const, currentA: 1, limitA: 0 }];
+  expect(cells(scheduleLegs({ power: { ...power, legs } }), 0)).toMatchObject({ share: null });
+});
