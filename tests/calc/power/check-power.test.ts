@@ -38,6 +38,11 @@ describe('checkPower', () => {
     const found = one('power.circuit');
     expect(found).toMatchObject({ severity: 'pass', limit: 12.8, unit: 'A' });
     expect(found!.measured).toBeCloseTo(6.865, 3);
+    const uneven = surfaceSet(surfaceOf({ columns: 3, rows: 10, holds: (c, r) => c === 3 || r > 1 }));
+    expect(one('power.circuit', { surfaces: uneven }, { circuit: { ratedA: 9, usableShare: 0.8 } })).toMatchObject({
+      measured: expect.closeTo(6.865, 3), // two columns of 9, one of 10
+      where: [{ kind: 'circuit', name: 'circuit D1-3' }],
+    });
   });
 
   it('power.circuit stops where one panel alone is too much, and names it', () => {
@@ -102,7 +107,7 @@ describe('checkPower', () => {
   });
 
   it('power.service-points stops where a distro is more than the largest point', () => {
-    const two = { servicePoints: [point('a', 60), point('b', 60)] };
+    const two = { servicePoints: [point('a', 60), point('b', 50)] };
     const found = one('power.service-points', {}, two);
     expect(found).toMatchObject({ severity: 'stop', limit: 48 });
     expect(one('power.service-points', { distros: [distroOf({ circuits: 18 })] }, two)).toMatchObject({
