@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { ceilingAxes } from '../../../src/calc/ceilings/ceiling-axes';
+import { clipCeiling } from '../../../src/calc/ceilings/clip-ceiling';
+import { coverOfDisc } from '../../../src/calc/ceilings/cover-of-disc';
+import { latticeOf } from '../../../src/calc/ceilings/lattice';
+import { placedPanelType } from '../../../src/calc/surfaces/placed-panel-type';
+import type { Ceiling } from '../../../src/plan/ceiling';
+import { plainPanel } from '../panels/plain-panel';
+import { plainCeiling } from './plain-ceiling';
+
+function cover(more: Partial<Ceiling>, centre: { xMm: number; yMm: number }, radiusMm: number): number {
+  const ceiling = plainCeiling(more);
+  const lattice = latticeOf(ceiling.place, placedPanelType(plainPanel(), 0));
+  return coverOfDisc(clipCeiling(ceiling, lattice)!, lattice, ceilingAxes(ceiling.place), centre, radiusMm);
+}
+
+describe('coverOfDisc', () => {
+  it('is the panels’ area over the disc’s where all lie inside', () => {
+    // 12 panels of 0.25 m2 in a disc of 2 m radius: 3 / (4 pi).
+    expect(cover({}, { xMm: 0, yMm: 0 }, 2000)).toBeCloseTo(3 / (4 * Math.PI), 12);
+  });
+
+  it('is whole where the disc lies under panels, and nought where it lies aside', () => {
+    expect(cover({}, { xMm: 0, yMm: 0 }, 500)).toBeCloseTo(1, 12);
+    expect(cover({}, { xMm: 5000, yMm: 0 }, 500)).toBe(0);
+  });
+
+  it('is a half where the edge of the panels runs through the middle of the disc, turned or not', () => {
+    expect(cover({}, { xMm: 1000, yMm: 0 }, 600)).toBeCloseTo(0.5, 12);
+    const turned = { ...plainCeiling().place, xMm: 300, yMm: -200, turnDeg: 90 };
+    // Its own +x edge at 1000 points along plan +y after a quarter turn.
+    expect(cover({ place: turned }, { xMm: 300, yMm: 800 }, 600)).toBeCloseTo(0.5, 12);
+  });
+
+  it('leaves holes out', () => {
+    // The right half of twelve panels, taken away: what is left of the middle disc is its other half.
+    const hole = { id: 'h', name: 'Hatch', xMm: 0, yMm: -750, widthMm: 1000, depthMm: 1500 };
+    expect(cover({ holes: [hole] }, { xMm: 0, yMm: 0 }, 500)).toBeCloseTo(0.5, 12);
+  });
+});
