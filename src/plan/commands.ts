@@ -1,16 +1,48 @@
+import { addCeiling } from './commands/add-ceiling';
+import { addItem } from './commands/add-item';
+import { addWall } from './commands/add-wall';
+import { clearHandChange } from './commands/clear-hand-change';
 import type { CommandDefinition, Outcome } from './commands/command';
+import { duplicateItem } from './commands/duplicate-item';
 import { insert } from './commands/insert';
+import { keepAlternative } from './commands/keep-alternative';
+import { mirrorWall } from './commands/mirror-wall';
 import { move } from './commands/move';
+import { putWay } from './commands/put-way';
 import { remove } from './commands/remove';
+import { removeItem } from './commands/remove-item';
+import { removeSurface } from './commands/remove-surface';
+import { setExistingWiring } from './commands/set-existing-wiring';
 import { setFields } from './commands/set-fields';
+import { setMode } from './commands/set-mode';
+import { setStock } from './commands/set-stock';
+import { takeItems } from './commands/take-items';
+import { useAlternative } from './commands/use-alternative';
+import { useBuild } from './commands/use-build';
 import type { Plan } from './plan';
 
 /** Every command by its name: menus, fixes, levers and tests share these definitions. */
 export const commands = {
-  'set-fields': setFields,
+  'add-ceiling': addCeiling,
+  'add-item': addItem,
+  'add-wall': addWall,
+  'clear-hand-change': clearHandChange,
+  'duplicate-item': duplicateItem,
   insert,
-  remove,
+  'keep-alternative': keepAlternative,
+  'mirror-wall': mirrorWall,
   move,
+  'put-way': putWay,
+  remove,
+  'remove-item': removeItem,
+  'remove-surface': removeSurface,
+  'set-existing-wiring': setExistingWiring,
+  'set-fields': setFields,
+  'set-mode': setMode,
+  'set-stock': setStock,
+  'take-items': takeItems,
+  'use-alternative': useAlternative,
+  'use-build': useBuild,
 } as const;
 
 export type CommandName = keyof typeof commands;

@@ -1,0 +1,9 @@
+/** A record of a document that no schema has seen yet. */
+export type UncheckedRecord = Readonly<Record<string, unknown>>;
+
+/** One step from a released version of the document to the next. What it does not understand it leaves for the schema to name. */
+export interface Migration {
+  /** The version it starts from; it ends at the next one. */
+  readonly from: number;
+  readonly migrate: (document: UncheckedRecord) => UncheckedRecord;
+}

@@ -1,0 +1,5 @@
+import { fromVersion0 } from './from-version-0';
+import type { Migration } from './migration';
+
+/** Every step there has been, in order: the place in the list is the version it starts from. Only ever added to. */
+export const migrations: readonly Migration[] = [fromVersion0];
