@@ -5,6 +5,7 @@ import { legScheme } from './leg-scheme';
 import { panelCurrent } from './panel-current';
 import { ampsTolerance, fitsWithin } from './panels-within';
 import type { PowerResults } from './power-result';
+import { usedPanels } from './used-panels';
 
 /** Panels that the catalogue does not have. */
 function checkKnown({ panels, surfaces }: PowerInputs): Check[] {
@@ -27,15 +28,14 @@ function checkKnown({ panels, surfaces }: PowerInputs): Check[] {
 }
 
 /** The fullest circuit against what it may carry. One panel above that is the only way to fail. */
-function checkFullest({ power, panels, surfaces }: PowerInputs, { circuits }: PowerResults): Check[] {
+function checkFullest(inputs: PowerInputs, { circuits }: PowerResults): Check[] {
   const worst = circuits.reduce((a, b) => (b.currentA > (a?.currentA ?? -1) ? b : a), circuits[0]);
   if (worst === undefined) return [];
-  const { lowestV } = legScheme(power);
+  const { power, panels } = inputs;
   const usableA = power.circuit.ratedA * power.circuit.usableShare;
-  const ids = new Set(surfaces.surfaces.flatMap((surface) => surface.types.map((type) => type.panelId)));
-  const alone = [...ids]
-    .map((id) => panelCurrent(id, panels, power.circuit, lowestV))
-    .filter((current) => current.known && current.panels === 0);
+  const alone = usedPanels(inputs)
+    .map((panel) => panelCurrent(panel.id, panels, power.circuit, legScheme(power).lowestV))
+    .filter((current) => current.panels === 0);
   const heaviest = alone.reduce((a, b) => (b.currentA - b.limitA > (a ? a.currentA - a.limitA : 0) ? b : a), alone[0]);
   if (heaviest !== undefined) {
     return [

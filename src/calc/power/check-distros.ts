@@ -1,5 +1,6 @@
 import type { Distro } from '../../plan/distro';
 import type { Check, Fix } from '../chapter';
+import { setFieldsFix } from '../set-fields-fix';
 import type { PowerInputs } from './compute-power';
 import { fitsWithin } from './panels-within';
 import type { DistroLoad, PowerResults } from './power-result';
@@ -7,15 +8,8 @@ import type { DistroLoad, PowerResults } from './power-result';
 function chooseDistro({ distros, power }: PowerInputs): { readonly fix: Fix } | undefined {
   const fits = distros.find((distro) => fitsWithin(power.circuit.ratedA, distro.legA));
   if (fits === undefined) return undefined;
-  return {
-    fix: {
-      label: `Take ${fits.name}`,
-      command: {
-        name: 'set-fields',
-        args: { fields: [{ path: ['power', 'distroId'], value: fits.id }], label: 'distro' },
-      },
-    },
-  };
+  const label = `Take ${fits.name}`;
+  return { fix: setFieldsFix(label, 'distro', [{ path: ['power', 'distroId'], value: fits.id }]) };
 }
 
 function checkChoice(inputs: PowerInputs, distro: Distro | undefined): Check[] {

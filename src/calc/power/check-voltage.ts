@@ -1,6 +1,7 @@
 import type { Power } from '../../plan/power';
 import type { Check, Fix } from '../chapter';
 import type { PanelPower } from '../panels/panel-views';
+import { setFieldsFix } from '../set-fields-fix';
 import type { PowerInputs } from './compute-power';
 import { legScheme } from './leg-scheme';
 import { panelCurrent } from './panel-current';
@@ -21,15 +22,8 @@ function otherConnection(power: Power, used: readonly PanelPower[]): { readonly 
       panelCurrent(panel.id, used, power.circuit, lowestV).panels > 0,
   );
   if (!suits) return undefined;
-  return {
-    fix: {
-      label: connection === 'leg-to-leg' ? 'Feed from leg to leg' : 'Feed from leg to neutral',
-      command: {
-        name: 'set-fields',
-        args: { fields: [{ path: ['power', 'connection'], value: connection }], label: 'connection' },
-      },
-    },
-  };
+  const label = connection === 'leg-to-leg' ? 'Feed from leg to leg' : 'Feed from leg to neutral';
+  return { fix: setFieldsFix(label, 'connection', [{ path: ['power', 'connection'], value: connection }]) };
 }
 
 /** Panels' supply range against the nominal voltage and the low end of the supply's range; the high end is not in the plan. */

@@ -7,11 +7,12 @@ import { type BranchCurrent, noBranch } from './branch-current';
 import { branchLoads } from './branch-loads';
 import { legCurrents } from './leg-currents';
 import { type LegScheme, legScheme } from './leg-scheme';
-import { type PanelCurrent, panelCurrent } from './panel-current';
+import type { PanelCurrent } from './panel-current';
 import { type LaidCircuits, planCircuits } from './plan-circuits';
 import type { Circuit, DistroLoad, LegLoad, PowerLoad, PowerResults } from './power-result';
 import { serviceLimitA } from './service-limit';
 import { signalCurrent } from './signal-current';
+import { surfaceCurrents } from './surface-currents';
 import { surfaceLoad } from './surface-load';
 
 export interface PowerInputs {
@@ -102,9 +103,7 @@ function panelsACircuit(currents: readonly PanelCurrent[]): PowerResults['panels
  */
 export function computePower({ power, distros, panels, surfaces, signalLoadW }: PowerInputs): PowerResults {
   const scheme = legScheme(power);
-  const currents = surfaces.surfaces.map((surface) =>
-    surface.types.map((type) => panelCurrent(type.panelId, panels, power.circuit, scheme.lowestV)),
-  );
+  const currents = surfaceCurrents({ power, panels, surfaces });
   const distro = distros.find((d) => d.id === power.distroId) ?? null;
   const laid = planCircuits(surfaces, currents, scheme, distro, power.circuit.usableShare);
   const fed = feed(laid, scheme, distro, power.circuit.usableShare);

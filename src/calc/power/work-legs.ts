@@ -4,9 +4,9 @@ import { noBranch } from './branch-current';
 import { type BranchLoad, branchLoads } from './branch-loads';
 import type { PowerInputs } from './compute-power';
 import { type LegScheme, legScheme } from './leg-scheme';
-import { panelCurrent } from './panel-current';
 import type { PowerResults } from './power-result';
 import { signalCurrent, signalPowerFactor } from './signal-current';
+import { surfaceCurrents } from './surface-currents';
 import { usedPanels } from './used-panels';
 
 const phasors: Source = { kind: 'source', text: 'any circuits textbook: currents added as phasors' };
@@ -108,13 +108,10 @@ function workNeutral(results: PowerResults, scheme: LegScheme, loads: readonly B
 
 /** The worst leg and the neutral of the stage, each branch from its panels. Nothing where the legs cannot be computed. */
 export function workLegs(inputs: PowerInputs, results: PowerResults): Step[] {
-  const { power, panels, surfaces } = inputs;
+  const { power, surfaces } = inputs;
   if (results.worstLegA === null || surfaces.total === 0) return [];
   const scheme = legScheme(power);
-  const currents = surfaces.surfaces.map((surface) =>
-    surface.types.map((type) => panelCurrent(type.panelId, panels, power.circuit, scheme.lowestV)),
-  );
-  const loads = branchLoads(surfaces, currents, scheme, results.circuits, results.circuitOf);
+  const loads = branchLoads(surfaces, surfaceCurrents(inputs), scheme, results.circuits, results.circuitOf);
   const used = usedPanels(inputs);
   const worst = results.legs.findIndex((load) => load.leg !== 'N' && load.currentA === results.worstLegA);
   const figure = `worst leg, ${results.legs[worst]!.leg}`;

@@ -1,0 +1,20 @@
+import { describe, expect, it } from 'vitest';
+import { panelsBehindDevice } from '../../../src/calc/power/check-leakage';
+import { powerCheck } from '../../arbitraries/power-inputs';
+import { powerPanel } from '../../arbitraries/power-surfaces';
+
+describe('checkLeakage', () => {
+  it('power.leakage: 1 mA a panel lets 9 behind 30 mA (IEC 60364-5-53, from memory); more never marks the chapter', () => {
+    const leaking = (leakageMa: number) => powerCheck('power.leakage', { panels: [powerPanel('p', { leakageMa })] });
+    expect(leaking(1)).toMatchObject({ severity: 'offer', measured: 10, limit: 9 });
+    expect(leaking(0.9)).toMatchObject({ severity: 'pass', measured: 10, limit: 10 });
+    expect(leaking(0)).toBeUndefined();
+    expect(powerCheck('power.leakage')).toMatchObject({ severity: 'offer', measured: null, limit: null });
+  });
+});
+
+describe('panelsBehindDevice', () => {
+  it('takes 0.3 of 30 mA: 18 panels of 0.5 mA, 3 of 3 mA, none of 10 mA', () => {
+    expect([0.5, 3, 10].map(panelsBehindDevice)).toEqual([18, 3, 0]);
+  });
+});
