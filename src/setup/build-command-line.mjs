@@ -29,6 +29,23 @@ export async function buildCommandLine(root) {
   if (existsSync(entry)) return entry;
   mkdirSync(home, { recursive: true });
   const draft = mkdtempSync(join(home, 'draft-'));
+  try {
+    await buildInto(root, draft);
+    renameSync(draft, place);
+  } catch (error) {
+    rmSync(draft, { recursive: true, force: true });
+    if (!existsSync(entry)) throw error;
+  }
+  for (const old of readdirSync(home)) {
+    if (/^command-line-[0-9a-f]+$/.test(old) && join(home, old) !== place) {
+      rmSync(join(home, old), { recursive: true, force: true });
+    }
+  }
+  return entry;
+}
+
+/** @param {string} root @param {string} folder */
+async function buildInto(root, folder) {
   const { build } = await import('vite');
   await build({
     root,
@@ -38,23 +55,11 @@ export async function buildCommandLine(root) {
     ssr: { noExternal: true },
     build: {
       ssr: 'src/cli/main.ts',
-      outDir: draft,
+      outDir: folder,
       target: 'node20',
       rolldownOptions: { output: { entryFileNames: 'main.mjs' } },
     },
   });
-  try {
-    renameSync(draft, place);
-  } catch (error) {
-    if (!existsSync(entry)) throw error;
-    rmSync(draft, { recursive: true, force: true });
-  }
-  for (const old of readdirSync(home)) {
-    if (/^command-line-[0-9a-f]+$/.test(old) && join(home, old) !== place) {
-      rmSync(join(home, old), { recursive: true, force: true });
-    }
-  }
-  return entry;
 }
 
 /** Names, sizes and times of change of all sources in one short hash. @param {string} root */

@@ -47,3 +47,12 @@ test('buildCommandLine called twice at once gives both the same entry', async ()
   expect(one).toBe(other);
   expect(execFileSync(process.execPath, [one], { encoding: 'utf8' })).toBe('first\n');
 });
+
+test('buildCommandLine that fails leaves nothing behind, and works again once the source does', async () => {
+  write('src/plan/word.ts', 'export const word = ;\n');
+  await expect(buildCommandLine(root)).rejects.toThrow();
+  expect(readdirSync(join(root, '.build'))).toEqual([]);
+  write('src/plan/word.ts', "export const word = 'again';\n");
+  const entry = await buildCommandLine(root);
+  expect(execFileSync(process.execPath, [entry], { encoding: 'utf8' })).toBe('again\n');
+});
