@@ -139,6 +139,8 @@ export const smallStage: Recorded = {
       panelsPerPortMax: 2,
       fullestPortShare: 0.0308,
       breakouts: 0,
+      zones: [],
+      existing: null,
       resting: [],
     },
   },
