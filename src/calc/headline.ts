@@ -20,7 +20,7 @@ export function computeHeadline(
     wallHeightMm: stands ? wall.heightMm : null,
     pixels: results.picture.results.pixels,
     processors: results.zones.results.processors,
-    breakouts: results.zones.results.zones.reduce((sum, zone) => sum + zone.breakouts, 0),
+    breakouts: runs.breakouts,
     portsUsed: runs.portsUsed,
     portsLeast: runs.portsLeast,
     panelsPerPortMin: runs.panelsPerPortMin,

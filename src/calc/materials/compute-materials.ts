@@ -1,8 +1,8 @@
 import type { Cable, CableKind } from '../../plan/cable';
 import type { Stock } from '../../plan/catalogue';
 import type { Materials } from '../../plan/materials';
-import type { SignalGear } from '../gear/signal-gear';
 import type { PanelPurchase } from '../panels/panel-views';
+import type { ItemCount, SignalItems } from '../signal-items';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { countCables, type WiringCounts } from './count-cables';
 import type { MaterialLine, MaterialsResults } from './material-result';
@@ -21,12 +21,12 @@ export interface MaterialsInputs {
   readonly stock: readonly Stock[];
   readonly surfaces: SurfaceSet;
   readonly panels: readonly PanelPurchase[];
-  readonly gear: SignalGear;
+  readonly gear: SignalItems;
   readonly processors: readonly GearPurchase[];
   readonly breakouts: readonly GearPurchase[];
   readonly nodes: readonly GearPurchase[];
   readonly distros: readonly GearPurchase[];
-  readonly distroCounts: ReadonlyMap<string, number>;
+  readonly distroCounts: readonly ItemCount[];
   readonly cables: readonly Cable[];
   readonly wiring: WiringCounts;
 }
@@ -101,13 +101,13 @@ function panelItems({ surfaces, panels }: MaterialsInputs): readonly Item[] {
 }
 
 function gearItems(
-  counts: ReadonlyMap<string, number>,
+  counts: readonly ItemCount[],
   items: readonly GearPurchase[],
   group: Item['group'],
   countedAs: string,
 ): readonly Item[] {
   return items.flatMap(({ id, name, massKg, purchase }): Item[] => {
-    const needed = counts.get(id) ?? 0;
+    const needed = counts.find((item) => item.itemId === id)?.count ?? 0;
     return needed === 0
       ? []
       : [{ itemId: id, group, name, needed, massKgEach: massKg, priceEach: purchase.price, countedAs }];
