@@ -1,0 +1,268 @@
+import type { Panel } from '../plan/panel';
+import type { Plan } from '../plan/plan';
+import { layOutCeilings } from './ceilings/lay-out-ceilings';
+import type { Chapter, ChapterId, Check, Severity, Step } from './chapter';
+import type { Evaluation } from './evaluation';
+import { computeHeadline } from './headline';
+import { checkHeat } from './heat/check-heat';
+import { computeHeat, type HeatInputs } from './heat/compute-heat';
+import { workHeat } from './heat/work-heat';
+import { checkMasses } from './masses/check-masses';
+import { computeMasses } from './masses/compute-masses';
+import { workMasses } from './masses/work-masses';
+import { checkMaterials } from './materials/check-materials';
+import { computeMaterials } from './materials/compute-materials';
+import { workMaterials } from './materials/work-materials';
+import { memo, memoView } from './memo';
+import { checkPanels } from './panels/check-panels';
+import { computePanels } from './panels/compute-panels';
+import type { PanelData, PanelMass, PanelPower, PanelPurchase, PanelShape } from './panels/panel-views';
+import { workPanels } from './panels/work-panels';
+import { checkPicture } from './picture/check-picture';
+import { computePicture } from './picture/compute-picture';
+import { workPicture } from './picture/work-picture';
+import { checkPorts } from './ports/check-ports';
+import { computePorts } from './ports/compute-ports';
+import { workPorts } from './ports/work-ports';
+import { checkPower } from './power/check-power';
+import { computePower } from './power/compute-power';
+import { signalLoad } from './power/signal-load';
+import { workPower } from './power/work-power';
+import { checkRuns } from './runs/check-runs';
+import { computeRuns, type RunsInputs } from './runs/compute-runs';
+import { solveZones } from './runs/solve-zones';
+import { wireStage } from './runs/wire-stage';
+import { workRuns } from './runs/work-runs';
+import { countSignalItems } from './signal-items';
+import { joinSurfaces } from './surfaces/join-surfaces';
+import { layOutWalls } from './walls/lay-out-walls';
+import { checkWish } from './wish/check-wish';
+import { computeWish } from './wish/compute-wish';
+import { checkZones } from './zones/check-zones';
+import { computeZones } from './zones/compute-zones';
+import { workZones } from './zones/work-zones';
+
+export interface Evaluator {
+  /** Everything that follows from the plan. What did not change since one of the last plans is taken from there. */
+  readonly evaluate: (plan: Plan) => Evaluation;
+}
+
+/** Called with the chapter's name whenever a chapter is computed and not remembered. */
+type OnCompute = (chapter: ChapterId) => void;
+
+const severities: readonly Severity[] = ['stop', 'watch', 'offer', 'pass'];
+
+const shapeOf = ({ id, name, size, pixels, lock }: Panel): PanelShape => ({ id, name, size, pixels, lock });
+const dataOf = ({ id, name, pixels, data, light }: Panel): PanelData => ({ id, name, pixels, data, light });
+const powerOf = ({ id, name, size, power }: Panel): PanelPower => ({ id, name, size, power });
+const massOf = ({ id, name, size, massKg }: Panel): PanelMass => ({ id, name, size, massKg });
+const purchaseOf = ({ id, name, massKg, purchase }: Panel): PanelPurchase => ({ id, name, massKg, purchase });
+
+/** An evaluator with memos of its own: a sweep with one does not throw out what the screen's remembers. */
+export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
+  /** A chapter of one record of inputs, computed anew only when a field of the record is another one. */
+  function chapterOf<Inputs extends object, Results>(
+    id: ChapterId,
+    compute: (inputs: Inputs) => Results,
+    check: (inputs: Inputs, results: Results) => Check[],
+    work: (inputs: Inputs, results: Results) => Step[],
+  ): (inputs: Inputs) => Chapter<Results> {
+    return memo((inputs: Inputs) => {
+      onCompute(id);
+      const results = compute(inputs);
+      return { results, checks: check(inputs, results), working: work(inputs, results) };
+    });
+  }
+
+  const views = {
+    shapes: memoView(shapeOf),
+    data: memoView(dataOf),
+    power: memoView(powerOf),
+    masses: memoView(massOf),
+    purchases: memoView(purchaseOf),
+    paths: memoView(({ id, path }: Plan['walls'][number]) => ({ id, path })),
+    supports: memoView(({ id, support }: Plan['walls'][number]) => ({ id, support })),
+  };
+  const walls = memo((...args: Parameters<typeof layOutWalls>) => {
+    onCompute('walls');
+    return layOutWalls(...args);
+  });
+  const ceilings = memo((...args: Parameters<typeof layOutCeilings>) => {
+    onCompute('ceilings');
+    return layOutCeilings(...args);
+  });
+  const join = memo(joinSurfaces);
+  const solve = solveZones();
+  const signalItems = memo(countSignalItems);
+  const distroCounts = memo((distros: Evaluation['power']['results']['distros'], itemId: string | null) => [
+    { itemId, count: distros.length },
+  ]);
+  const letters = memo(
+    (surfaces: Evaluation['surfaces']) => new Map(surfaces.surfaces.map((s) => [s.surfaceId, s.letter])),
+  );
+  const wiringCounts = memo(
+    (
+      runs: Evaluation['runs']['results'],
+      power: Evaluation['power']['results'],
+      zones: Evaluation['zones']['results'],
+      panels: number,
+    ) => ({
+      panels,
+      runs: runs.runs.length,
+      panelsOnRuns: runs.order.length,
+      circuits: power.circuits.length,
+      panelsOnCircuits: power.order.length,
+      breakouts: runs.breakouts,
+      zones: zones.zones.length,
+    }),
+  );
+
+  const chapters = {
+    panels: chapterOf(
+      'panels',
+      (inputs: {
+        panels: Plan['catalogue']['panels'];
+        processors: Plan['catalogue']['processors'];
+        typicalLevel: number;
+      }) => computePanels(inputs.panels),
+      (inputs) => checkPanels(inputs.panels, inputs.processors, inputs.typicalLevel),
+      (inputs, results) => workPanels(inputs.panels, results),
+    ),
+    picture: chapterOf('picture', computePicture, checkPicture, workPicture),
+    ports: chapterOf('ports', computePorts, checkPorts, workPorts),
+    zones: chapterOf('zones', computeZones, checkZones, workZones),
+    runs: memo((inputs: RunsInputs): Evaluation['runs'] => {
+      onCompute('runs');
+      const wired = wireStage(inputs);
+      const results = computeRuns(inputs, wired);
+      return { results, checks: checkRuns(inputs, wired, results), working: workRuns(inputs, results) };
+    }),
+    power: chapterOf('power', computePower, checkPower, workPower),
+    heat: chapterOf(
+      'heat',
+      (inputs: HeatInputs & { readonly coolingW: number | null }) => computeHeat(inputs),
+      (inputs, results) => checkHeat(inputs.coolingW, results),
+      workHeat,
+    ),
+    masses: chapterOf('masses', computeMasses, checkMasses, workMasses),
+    materials: chapterOf('materials', computeMaterials, checkMaterials, workMaterials),
+    wish: chapterOf('wish', computeWish, checkWish, () => []),
+  };
+  const wallsChapter = memo((results: Evaluation['walls']['results']): Evaluation['walls'] => ({
+    results,
+    checks: [],
+    working: [],
+  }));
+  const ceilingsChapter = memo((results: Evaluation['ceilings']['results']): Evaluation['ceilings'] => ({
+    results,
+    checks: [],
+    working: [],
+  }));
+
+  /** From top to bottom: each line takes what it hangs on from the lines above. */
+  function evaluate(plan: Plan): Evaluation {
+    const { catalogue, wish, signal } = plan;
+    const shapes = views.shapes(catalogue.panels);
+    const panels = chapters.panels({
+      panels: catalogue.panels,
+      processors: catalogue.processors,
+      typicalLevel: plan.power.typicalLevel,
+    });
+    const wallsChapterNow = wallsChapter(walls(plan.walls, shapes));
+    const ceilingsChapterNow = ceilingsChapter(ceilings(plan.ceilings, shapes, wallsChapterNow.results));
+    const surfaces = join(wallsChapterNow.results, ceilingsChapterNow.results);
+    const picture = chapters.picture({ picture: plan.picture, surfaces });
+    const ports = chapters.ports({
+      signal,
+      processors: catalogue.processors,
+      breakouts: catalogue.breakouts,
+      panels: views.data(catalogue.panels),
+      surfaces,
+      picture: picture.results,
+    });
+    const zones = chapters.zones({ signal, surfaces, picture: picture.results, ports: ports.results, solve });
+    const runs = chapters.runs({
+      signal,
+      surfaces,
+      walls: views.paths(plan.walls),
+      ceilings: ceilingsChapterNow.results,
+      ports: ports.results,
+      zones: zones.results,
+      solve,
+      handChanges: plan.handChanges,
+      existingWiring: plan.existingWiring,
+    });
+    const gear = { signal, processors: catalogue.processors, zones: zones.results, runs: runs.results };
+    const signalLoadW = signalLoad({ ...gear, breakouts: catalogue.breakouts, nodes: catalogue.nodes });
+    const power = chapters.power({
+      power: plan.power,
+      distros: catalogue.distros,
+      panels: views.power(catalogue.panels),
+      surfaces,
+      signalLoadW,
+    });
+    const heat = chapters.heat({
+      heat: plan.heat,
+      hall: wish.hall,
+      loads: power.results.loads,
+      letters: letters(surfaces),
+      signalW: signalLoadW,
+      coolingW: wish.coolingW,
+    });
+    const masses = chapters.masses({
+      masses: plan.masses,
+      surfaces,
+      panels: views.masses(catalogue.panels),
+      walls: views.supports(plan.walls),
+    });
+    const materials = chapters.materials({
+      materials: plan.materials,
+      stock: wish.stock,
+      surfaces,
+      panels: views.purchases(catalogue.panels),
+      gear: signalItems(gear),
+      processors: catalogue.processors,
+      breakouts: catalogue.breakouts,
+      nodes: catalogue.nodes,
+      distros: catalogue.distros,
+      distroCounts: distroCounts(power.results.distros, plan.power.distroId),
+      cables: catalogue.cables,
+      wiring: wiringCounts(runs.results, power.results, zones.results, surfaces.total),
+    });
+    const wishChapter = chapters.wish({
+      wish,
+      wall: wallsChapterNow.results.walls[0] ?? null,
+      picture: picture.results,
+      heat: heat.results,
+      materials: materials.results,
+    });
+    const all = {
+      surfaces,
+      wish: wishChapter,
+      panels,
+      walls: wallsChapterNow,
+      ceilings: ceilingsChapterNow,
+      picture,
+      ports,
+      zones,
+      runs,
+      power,
+      heat,
+      masses,
+      materials,
+    };
+    return { ...all, headline: computeHeadline(all), checks: worstFirst(all) };
+  }
+  return { evaluate };
+}
+
+type Chapters = Omit<Evaluation, 'surfaces' | 'headline' | 'checks'>;
+
+/** All chapters' checks: by severity, within it in the order of chapters. */
+function worstFirst(chapters: Chapters): readonly Check[] {
+  const { wish, panels, walls, ceilings, picture, ports, zones, runs, power, heat, masses, materials } = chapters;
+  const checks = [wish, panels, walls, ceilings, picture, ports, zones, runs, power, heat, masses, materials].flatMap(
+    (chapter) => chapter.checks,
+  );
+  return severities.flatMap((severity) => checks.filter((check) => check.severity === severity));
+}
