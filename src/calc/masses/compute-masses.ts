@@ -3,36 +3,39 @@ import type { Wall } from '../../plan/wall';
 import type { PanelMass } from '../panels/panel-views';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import { standardGravity } from '../tables/standard-gravity';
+import { heaviestFrameKg } from './heaviest-frame';
 import type { MassesResults, SurfaceMass } from './mass-result';
 
 export interface MassesInputs {
   readonly masses: Masses;
-  readonly surfaces: SurfaceSet;
-  readonly panels: readonly PanelMass[];
   readonly walls: readonly Pick<Wall, 'id' | 'support'>[];
+  readonly panels: readonly PanelMass[];
+  readonly surfaces: SurfaceSet;
 }
 
-/** Mass column by column, and what a standing wall's heaviest support frame puts on the floor. */
-export function computeMasses(inputs: MassesInputs): MassesResults {
-  const surfaces = inputs.surfaces.surfaces.map((table) => massOf(inputs, table));
-  return { surfaces, totalKg: surfaces.reduce((sum, { totalKg }) => sum + totalKg, 0) };
+/** Pressure in kPa under a plate of `areaM2` that carries `massKg` evenly. */
+export function platePressureKpa(massKg: number, areaM2: number): number {
+  return (massKg * standardGravity.metresPerSecond2) / areaM2 / 1000;
 }
 
-function massOf({ masses, panels, walls }: MassesInputs, table: SurfaceTable): SurfaceMass {
-  const massById = new Map(panels.map((panel) => [panel.id, panel.massKg]));
-  const panelKg = table.types.map((type) => massById.get(type.panelId) ?? 0);
-  const fittingKg = table.types.map((type) => (type.widthMm * type.heightMm * masses.fittingsKgPerM2) / 1e6);
+function surfaceMass(table: SurfaceTable, { masses, walls, panels }: MassesInputs): SurfaceMass {
+  const typeKg = table.types.map(({ panelId }) => panels.find(({ id }) => id === panelId)?.massKg ?? 0);
+  const typeFittingsKg = table.types.map(
+    ({ widthMm, heightMm }) => (widthMm / 1000) * (heightMm / 1000) * masses.fittingsKgPerM2,
+  );
   const columnKg = new Float64Array(table.columns);
   let panelsKg = 0;
   let fittingsKg = 0;
   for (let i = 0; i < table.count; i++) {
-    const type = table.type[i]!;
-    panelsKg += panelKg[type]!;
-    fittingsKg += fittingKg[type]!;
-    columnKg[table.column[i]! - 1]! += panelKg[type]! + fittingKg[type]!;
+    const panel = typeKg[table.type[i]!]!;
+    const fittings = typeFittingsKg[table.type[i]!]!;
+    const column = table.column[i]! - 1;
+    panelsKg += panel;
+    fittingsKg += fittings;
+    columnKg[column] = columnKg[column]! + panel + fittings;
   }
-  const stands = walls.some((wall) => wall.id === table.surfaceId && wall.support === 'stands') && table.count > 0;
-  const frameKg = stands ? heaviestFrame(columnKg, masses.columnsAFrame) : null;
+  const stands = walls.find(({ id }) => id === table.surfaceId)?.support === 'stands';
+  const frameKg = stands ? heaviestFrameKg(columnKg, masses.columnsAFrame) : null;
   return {
     surfaceId: table.surfaceId,
     letter: table.letter,
@@ -40,18 +43,17 @@ function massOf({ masses, panels, walls }: MassesInputs, table: SurfaceTable): S
     fittingsKg,
     totalKg: panelsKg + fittingsKg,
     columnKg,
-    heaviestColumnKg: columnKg.reduce((most, kg) => Math.max(most, kg), 0),
+    heaviestColumnKg: columnKg.reduce((a, b) => Math.max(a, b), 0),
     frameKg,
-    floorKpa: frameKg === null ? null : (frameKg * standardGravity.metresPerSecond2) / masses.plateAreaM2 / 1000,
+    floorKpa: frameKg === null ? null : platePressureKpa(frameKg, masses.plateAreaM2),
   };
 }
 
-/** Heaviest of the frames that each carry so many neighbouring columns, counted from the first. */
-function heaviestFrame(columnKg: Float64Array, columnsAFrame: number): number {
-  let heaviest = 0;
-  for (let first = 0; first < columnKg.length; first += columnsAFrame) {
-    const frameKg = columnKg.subarray(first, first + columnsAFrame).reduce((sum, kg) => sum + kg, 0);
-    heaviest = Math.max(heaviest, frameKg);
-  }
-  return heaviest;
+/**
+ * Mass of every column and surface with its fittings, and for standing walls what the heaviest support frame bears. A panel that
+ * the catalogue does not have weighs nothing here; the check says so. No figure here speaks of stability.
+ */
+export function computeMasses(inputs: MassesInputs): MassesResults {
+  const surfaces = inputs.surfaces.surfaces.map((table) => surfaceMass(table, inputs));
+  return { surfaces, totalKg: surfaces.reduce((sum, surface) => sum + surface.totalKg, 0) };
 }

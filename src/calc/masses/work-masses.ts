@@ -1,39 +1,38 @@
-import type { Source, Step } from '../chapter';
+import type { Step } from '../chapter';
 import { standardGravity } from '../tables/standard-gravity';
 import type { MassesInputs } from './compute-masses';
 import type { MassesResults } from './mass-result';
 
-const sum: Source = { kind: 'given', text: 'sum over the panels placed, by the catalogue and the fittings stated' };
-const pressure: Source = {
-  kind: 'source',
-  text: 'pressure = force / area; standard gravity, CGPM 1901',
-};
-
-/** Mass of each surface and the pressure under its heaviest frame. */
+/** Mass in all, and the pressure under the heaviest support frame of every standing wall. */
 export function workMasses({ masses }: MassesInputs, results: MassesResults): Step[] {
-  return results.surfaces.flatMap((surface): Step[] => {
-    const figure = `mass of ${surface.letter}`;
-    const total: Step = {
-      figure,
-      symbol: 'mass',
-      expression: 'panels + fittings',
-      numbers: { panels: surface.panelsKg, fittings: surface.fittingsKg },
-      value: surface.totalKg,
-      unit: 'kg',
-      source: sum,
-    };
-    if (surface.floorKpa === null || surface.frameKg === null) return [total];
-    return [
-      total,
-      {
-        figure: `floor pressure under ${surface.letter}`,
-        symbol: 'pressure',
-        expression: 'frame * gravity / plate / 1000',
-        numbers: { frame: surface.frameKg, gravity: standardGravity.metresPerSecond2, plate: masses.plateAreaM2 },
-        value: surface.floorKpa,
-        unit: 'kPa',
-        source: pressure,
-      },
-    ];
-  });
+  const numbers: Record<string, number> = {};
+  for (const surface of results.surfaces) {
+    numbers[`panels${surface.letter}`] = surface.panelsKg;
+    numbers[`fittings${surface.letter}`] = surface.fittingsKg;
+  }
+  const total: Step = {
+    figure: 'mass',
+    symbol: 'm',
+    expression: Object.keys(numbers).join(' + ') || '0',
+    numbers,
+    value: results.totalKg,
+    unit: 'kg',
+    source: { kind: 'sheet', text: 'mass of each panel; fittings by area as planned' },
+  };
+  const floors = results.surfaces.flatMap((surface): Step[] =>
+    surface.frameKg === null || surface.floorKpa === null
+      ? []
+      : [
+          {
+            figure: `floor pressure, ${surface.letter}`,
+            symbol: 'p',
+            expression: 'frame * g / plate / 1000',
+            numbers: { frame: surface.frameKg, g: standardGravity.metresPerSecond2, plate: masses.plateAreaM2 },
+            value: surface.floorKpa,
+            unit: 'kPa',
+            source: { kind: 'source', text: `standard gravity: ${standardGravity.source}`, fromMemory: true },
+          },
+        ],
+  );
+  return [total, ...floors];
 }
