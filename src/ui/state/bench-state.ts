@@ -2,13 +2,13 @@ import type { Evaluation } from '../../calc/evaluation';
 import type { Command } from '../../plan/commands';
 import type { Path } from '../../plan/commands/path';
 import type { Plan } from '../../plan/plan';
+import type { Tint } from '../../sheets/tint-panels';
+import type { From } from '../../sheets/unrolled-grid';
 import type { BenchPlace, History } from './history';
 import type { PageId } from './pages';
 import type { Selection } from './selection';
 
 export type DrawingView = 'stage' | 'unrolled' | 'above';
-/** What panels are tinted by. Tint is a help on the screen and off in print. */
-export type Tint = 'none' | 'processor' | 'port' | 'circuit' | 'leg';
 
 /** How the drawing is looked at; belongs to the screen, never to the plan. */
 export interface DrawingState {
@@ -16,7 +16,8 @@ export interface DrawingState {
   /** Surface that Unrolled shows; null: the first. */
   readonly surfaceId: string | null;
   /** Side from which Unrolled is seen; behind is where the crew stands. */
-  readonly from: 'behind' | 'inside';
+  readonly from: From;
+  /** What panels are tinted by: a help on the screen, off in print. */
   readonly tint: Tint;
 }
 

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { ParsedPlan } from '../../plan/parse-plan';
 import type { Plan } from '../../plan/plan';
 import type { BenchStore, FirstDocument } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
@@ -8,17 +9,17 @@ import type { DeskActions, DeskState, Filed, Problem } from './desk-state';
 import type { DocumentChannel } from './document-channel';
 import type { DocumentLock } from './document-lock';
 import type { PlanShelf } from './plan-shelf';
-
-/** The plan in a text, or why there is none. */
-export type Parsed = { readonly plan: Plan } | Pick<Problem, 'kind' | 'reason' | 'path'>;
+import { readViewMemory, type TextStore, writeViewMemory } from './view-memory';
 
 export interface DeskParts {
   readonly shelf: PlanShelf;
   readonly lock: DocumentLock;
   readonly channel: DocumentChannel;
   readonly createBench: (first: FirstDocument) => BenchStore;
-  readonly parse: (text: string) => Parsed;
+  readonly parse: (text: string) => ParsedPlan;
   readonly serialise: (plan: Plan) => string;
+  /** Where small habits are remembered; null where the browser has no such place. */
+  readonly localStore: TextStore | null;
   readonly sample: () => Promise<Plan>;
   readonly blank: () => Plan;
   /** A key that no document has yet. */
@@ -44,11 +45,15 @@ interface Opening {
   readonly filed?: Filed;
 }
 
-const nothingKept: Parsed = {
+const nothingKept: Pick<Problem, 'kind' | 'sentence' | 'path'> = {
   kind: 'missing',
-  reason: 'Nothing is kept under this address. It may have been kept by another browser, or cleared.',
+  sentence: 'Nothing is kept under this address. It may have been kept by another browser, or cleared.',
   path: null,
 };
+
+function problemOf(parsed: Exclude<ParsedPlan, { readonly plan: Plan }>): Pick<Problem, 'kind' | 'sentence' | 'path'> {
+  return { kind: parsed.refused, sentence: parsed.sentence, path: parsed.path ?? null };
+}
 
 /** Decides which document is on the bench, where it is kept, and which tab writes it. */
 export function createDesk(parts: DeskParts): Desk {
@@ -59,6 +64,7 @@ export function createDesk(parts: DeskParts): Desk {
     kept: { kind: 'changed' },
     filed: null,
     firstVisit: false,
+    memory: readViewMemory(parts.localStore),
   }));
   const { getState, setState } = store;
   const autosave = createAutosave({
@@ -130,10 +136,10 @@ export function createDesk(parts: DeskParts): Desk {
     const entry = (await shelf.list().catch(() => [])).find((one) => one.key === key);
     const name = entry?.name ?? 'a plan of this browser';
     const text = await shelf.read(key).catch(() => null);
-    const parsed = text === null ? nothingKept : parts.parse(text);
-    if (!('plan' in parsed)) {
+    const parsed = text === null ? null : parts.parse(text);
+    if (!parsed || 'refused' in parsed) {
       claimed.release();
-      actions.refuse({ ...parsed, from: 'browser', name, text });
+      actions.refuse({ ...(parsed ? problemOf(parsed) : nothingKept), from: 'browser', name, text });
       return;
     }
     show(claimed, { plan: parsed.plan, page });
@@ -174,8 +180,8 @@ export function createDesk(parts: DeskParts): Desk {
     openKept,
     async openFile(file) {
       const parsed = parts.parse(file.text);
-      if (!('plan' in parsed)) {
-        actions.refuse({ ...parsed, from: 'file', name: file.name, text: file.text });
+      if ('refused' in parsed) {
+        actions.refuse({ ...problemOf(parsed), from: 'file', name: file.name, text: file.text });
         return;
       }
       const { plan } = parsed;
@@ -198,6 +204,11 @@ export function createDesk(parts: DeskParts): Desk {
     refuse: (problem) => setState({ problem }),
     closeProblem: () => setState({ problem: null }),
     noteFiled: (filed) => setState({ filed }),
+    remember(change) {
+      const memory = { ...getState().memory, ...change };
+      setState({ memory });
+      writeViewMemory(parts.localStore, memory);
+    },
     list: () => shelf.list(),
     forget: (key) => shelf.remove(key),
     flush: () => autosave.flush(),

@@ -1,17 +1,19 @@
+import type { Refusal } from '../../plan/parse-plan';
 import type { Plan } from '../../plan/plan';
 import type { BenchStore } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
 import type { KeptState } from './autosave';
 import type { ReadFile } from './plan-file';
 import type { KeptEntry } from './plan-shelf';
+import type { ViewMemory } from './view-memory';
 
 /** What could not be opened, why, and its text where there is one: it is never thrown away. */
 export interface Problem {
-  readonly kind: 'not-json' | 'not-a-plan' | 'newer' | 'invalid' | 'missing' | 'too-large';
+  readonly kind: Refusal | 'missing';
   /** Where it came from: a file, or what this browser kept. */
   readonly from: 'file' | 'browser';
   readonly name: string;
-  readonly reason: string;
+  readonly sentence: string;
   /** Where in the file, such as walls[0].path[1].columns; null where it is the whole. */
   readonly path: string | null;
   readonly text: string | null;
@@ -33,6 +35,7 @@ export interface DeskState {
   readonly filed: Filed | null;
   /** True where this browser kept no plan before. */
   readonly firstVisit: boolean;
+  readonly memory: ViewMemory;
 }
 
 /** What the desk does with documents as wholes. */
@@ -51,6 +54,8 @@ export interface DeskActions {
   refuse(problem: Problem): void;
   closeProblem(): void;
   noteFiled(filed: Filed): void;
+  /** Remembers how this person likes to look at plans. */
+  remember(change: Partial<ViewMemory>): void;
   list(): Promise<readonly KeptEntry[]>;
   forget(key: string): Promise<void>;
   flush(): Promise<void>;

@@ -1,0 +1,62 @@
+import { lazy, Suspense, useCallback, useState } from 'react';
+import { useBench } from '../state/use-bench';
+import { Announcer } from './Announcer';
+import { Banners } from './Banners';
+import { NarrowLeaves } from './NarrowLeaves';
+import { TopBar } from './TopBar';
+import { useBenchCommands } from './use-bench-commands';
+import { useDroppedFile } from './use-dropped-file';
+import { useMedia } from './use-media';
+import { useShortcuts } from './use-shortcuts';
+import { WideLeaves } from './WideLeaves';
+import { HeadroomStrip } from './HeadroomStrip';
+
+const FindDialog = lazy(async () => ({ default: (await import('./FindDialog')).FindDialog }));
+
+/** The frame: top bar, headroom strip, and the leaves of contents, book and drawing. */
+export function Bench() {
+  const narrow = useMedia('(max-width: 760px)');
+  const slim = useMedia('(max-width: 1180px)');
+  const ready = useBench((state) => state.evaluation !== null);
+  const [finds, setFinds] = useState(false);
+  const [leaf, setLeaf] = useState<'book' | 'drawing'>('book');
+  const commands = useBenchCommands();
+  const find = useCallback(() => setFinds(true), []);
+  useShortcuts(find);
+  const over = useDroppedFile((file) => void commands.openDropped(file));
+
+  return (
+    <div className="bench" data-narrow={narrow ? '' : undefined}>
+      <SkipTo id="book">To the chapter</SkipTo>
+      {!narrow && <SkipTo id="drawing">To the drawing</SkipTo>}
+      <TopBar narrow={slim} onFind={find} />
+      <Banners />
+      {ready ? (
+        <>
+          <HeadroomStrip folds={narrow} />
+          {narrow ? <NarrowLeaves leaf={leaf} onLeaf={setLeaf} onFind={find} /> : <WideLeaves slim={slim} />}
+          <Announcer />
+        </>
+      ) : (
+        <p className="starting" role="status">
+          Working out the plan …
+        </p>
+      )}
+      {finds && ready && (
+        <Suspense>
+          <FindDialog onClose={() => setFinds(false)} onPicked={() => setLeaf('drawing')} />
+        </Suspense>
+      )}
+      {over && <div className="drop-here">Drop the plan to open it</div>}
+    </div>
+  );
+}
+
+/** Moves the focus past the frame; the address is left alone, since it names the document. */
+function SkipTo({ id, children }: { readonly id: string; readonly children: string }) {
+  return (
+    <button type="button" className="skip" onClick={() => document.getElementById(id)?.focus()}>
+      {children}
+    </button>
+  );
+}

@@ -1,0 +1,54 @@
+import { lazy, Suspense, useMemo } from 'react';
+import { panelAt } from '../../calc/surfaces/panel-at';
+import { stageParts } from '../../sheets/stage-parts';
+import { useActions, useBench } from '../state/use-bench';
+import { useEvaluation } from '../state/use-evaluation';
+import { usePlan } from '../state/use-plan';
+import { EmptyState } from '../widgets/EmptyState';
+import { useFormat } from '../widgets/use-format';
+import { DrawingToolbar } from './DrawingToolbar';
+import { WayOfPanel } from './WayOfPanel';
+
+const Unrolled = lazy(async () => ({ default: (await import('../drawings/Unrolled')).Unrolled }));
+const FromAbove = lazy(async () => ({ default: (await import('../drawings/FromAbove')).FromAbove }));
+
+/** The drawing of the stage, how it is looked at, and the way of what is picked in it. */
+export function DrawingArea() {
+  return (
+    <section className="draw" aria-label="Drawing" id="drawing" tabIndex={-1}>
+      <DrawingToolbar />
+      <div className="draw-body">
+        <Suspense fallback={<p className="draw-wait">Drawing …</p>}>
+          <ChosenDrawing />
+        </Suspense>
+      </div>
+      <WayOfPanel />
+    </section>
+  );
+}
+
+function ChosenDrawing() {
+  const plan = usePlan((all) => all);
+  const evaluation = useEvaluation((all) => all);
+  const { view, surfaceId, from, tint } = useBench((state) => state.drawing);
+  const selection = useBench((state) => state.selection);
+  const actions = useActions();
+  const format = useFormat();
+  const parts = useMemo(() => stageParts(plan, evaluation), [plan, evaluation]);
+  const { surfaces } = evaluation;
+  const surface = surfaces.surfaces.find((one) => one.surfaceId === surfaceId) ?? surfaces.surfaces[0];
+  if (!surface || surfaces.total === 0) {
+    return (
+      <EmptyState title="Nothing to draw yet.">
+        Shape a wall or choose a ring from the wish, and it stands here.
+      </EmptyState>
+    );
+  }
+  const onSelect = (index: number | null) => {
+    const panel = index === null ? null : panelAt(surfaces, index);
+    actions.select(panel && { kind: 'panel', index: panel.index, name: panel.name });
+  };
+  const shared = { parts, tint, format, picked: selection, onSelect };
+  if (view === 'above') return <FromAbove {...shared} />;
+  return <Unrolled {...shared} surfaceId={surface.surfaceId} from={from} />;
+}

@@ -1,0 +1,68 @@
+import type { Tint } from '../../sheets/tint-panels';
+import type { From } from '../../sheets/unrolled-grid';
+import type { DrawingView } from '../state/bench-state';
+import { useActions, useBench } from '../state/use-bench';
+import { useEvaluation } from '../state/use-evaluation';
+import { SegmentChoice } from '../widgets/SegmentChoice';
+
+const views: readonly { readonly value: DrawingView; readonly label: string }[] = [
+  { value: 'stage', label: 'Stage' },
+  { value: 'unrolled', label: 'Unrolled' },
+  { value: 'above', label: 'From above' },
+];
+
+const tints: readonly { readonly value: Tint; readonly label: string }[] = [
+  { value: 'none', label: 'none' },
+  { value: 'processor', label: 'processor' },
+  { value: 'port', label: 'port' },
+  { value: 'circuit', label: 'circuit' },
+  { value: 'leg', label: 'leg' },
+];
+
+/** How the drawing is looked at: which view, which surface, from which side, tinted by what. */
+export function DrawingToolbar() {
+  const drawing = useBench((state) => state.drawing);
+  const surfaces = useEvaluation((evaluation) => evaluation.surfaces.surfaces);
+  const { setDrawing } = useActions();
+  const shown = surfaces.find((surface) => surface.surfaceId === drawing.surfaceId) ?? surfaces[0];
+  const ceiling = shown?.kind === 'ceiling';
+  return (
+    <div className="views" role="toolbar" aria-label="Drawing">
+      <SegmentChoice label="View" value={drawing.view} choices={views} onChoose={(view) => setDrawing({ view })} />
+      {drawing.view === 'unrolled' && shown && (
+        <>
+          {surfaces.length > 1 && (
+            <select
+              aria-label="Surface"
+              value={shown.surfaceId}
+              onChange={(event) => setDrawing({ surfaceId: event.target.value })}
+            >
+              {surfaces.map((surface) => (
+                <option key={surface.surfaceId} value={surface.surfaceId}>
+                  {surface.letter} {surface.name}
+                </option>
+              ))}
+            </select>
+          )}
+          <label className="by">
+            From
+            <select value={drawing.from} onChange={(event) => setDrawing({ from: event.target.value as From })}>
+              <option value="behind">{ceiling ? 'above' : 'behind'}</option>
+              <option value="inside">{ceiling ? 'below' : 'inside'}</option>
+            </select>
+          </label>
+        </>
+      )}
+      <label className="by tint">
+        Tint
+        <select value={drawing.tint} onChange={(event) => setDrawing({ tint: event.target.value as Tint })}>
+          {tints.map((tint) => (
+            <option key={tint.value} value={tint.value}>
+              {tint.label}
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+import type { Problem } from '../storage/desk-state';
+
+export interface ProblemWords {
+  readonly title: string;
+  /** What to do about it. */
+  readonly advice: string;
+}
+
+const words: Readonly<Record<Problem['kind'], ProblemWords>> = {
+  'too-large': {
+    title: 'This file is too large',
+    advice: 'Look whether it is the file you mean: a plan of 250,000 panels stays far below this size.',
+  },
+  'too-deep': {
+    title: 'This is not a plan',
+    advice: 'Look whether it is the file you mean. If it was changed by hand, compare it with an earlier copy.',
+  },
+  empty: {
+    title: 'The file is empty',
+    advice: 'It may not have been written to the end. Fetch it again, or open an earlier copy.',
+  },
+  'cut-short': {
+    title: 'The file is not whole',
+    advice: 'It may have been cut while it was copied or sent. Fetch it again, or open an earlier copy.',
+  },
+  'not-json': {
+    title: 'The file cannot be read',
+    advice: 'A plan is a JSON text. If it was changed by hand, look at the place that is named.',
+  },
+  'not-a-plan': {
+    title: 'This is not a plan',
+    advice: 'Look whether it is the file you mean: plans of this program begin with "format": "voussoir-plan".',
+  },
+  newer: {
+    title: 'This plan was written by a newer version',
+    advice: 'Open it with that version, or ask for a file saved by this one. It was not changed.',
+  },
+  invalid: {
+    title: 'A value in this plan cannot stand',
+    advice: 'Correct the value at the place that is named and open the file again. Nothing else was touched.',
+  },
+  missing: {
+    title: 'This plan is not here',
+    advice: 'Open its file, choose another plan that this browser keeps, or begin a new one.',
+  },
+};
+
+/** Title and advice for what could not be opened. */
+export function problemWords({ kind }: Pick<Problem, 'kind'>): ProblemWords {
+  return words[kind];
+}

@@ -1,0 +1,31 @@
+import { useEffect } from 'react';
+import { pageById } from '../state/pages';
+import { useBench } from '../state/use-bench';
+import { readAddress, writeAddress } from '../storage/address';
+import { useDeskActions } from '../storage/use-desk';
+
+/** Keeps the address and the bench together: pages turn with the browser's back and forward, and a link opens its page. */
+export function useAddress(): void {
+  const key = useBench((state) => state.documentKey);
+  const page = useBench((state) => state.page);
+  const name = useBench((state) => state.plan.name);
+  const desk = useDeskActions();
+
+  useEffect(() => {
+    const address = writeAddress(key, page);
+    if (location.hash === address) return;
+    const before = readAddress(location.hash);
+    if (before.key === key && before.page !== null) history.pushState(null, '', address);
+    else history.replaceState(null, '', address);
+  }, [key, page]);
+
+  useEffect(() => {
+    const visit = () => void desk.visit(location.hash);
+    window.addEventListener('hashchange', visit);
+    return () => window.removeEventListener('hashchange', visit);
+  }, [desk]);
+
+  useEffect(() => {
+    document.title = `${name || 'Plan'}: ${pageById(page).title}, Voussoir`;
+  }, [name, page]);
+}

@@ -1,0 +1,56 @@
+import type { DrawingState } from '../state/bench-state';
+
+export type ThemeChoice = 'system' | 'light' | 'dark';
+
+/** How one person likes to look at plans: kept in this browser, never in a plan. */
+export interface ViewMemory {
+  readonly theme: ThemeChoice;
+  readonly drawing: Pick<DrawingState, 'view' | 'from' | 'tint'>;
+  /** The short way in was put away. */
+  readonly wayInClosed: boolean;
+}
+
+export const usualView: ViewMemory = {
+  theme: 'system',
+  drawing: { view: 'unrolled', from: 'behind', tint: 'none' },
+  wayInClosed: false,
+};
+
+const name = 'voussoir view';
+
+/** The part of the browser's small store that is used. */
+export type TextStore = Pick<Storage, 'getItem' | 'setItem'>;
+
+function oneOf<Value extends string>(value: unknown, values: readonly Value[], usual: Value): Value {
+  return values.find((one) => one === value) ?? usual;
+}
+
+/** What was remembered; anything unreadable falls back to the usual. */
+export function readViewMemory(store: TextStore | null): ViewMemory {
+  let kept: { theme?: unknown; drawing?: { view?: unknown; from?: unknown; tint?: unknown }; wayInClosed?: unknown };
+  try {
+    const text: unknown = JSON.parse(store?.getItem(name) ?? '{}');
+    kept = typeof text === 'object' && text !== null ? text : {};
+  } catch {
+    kept = {};
+  }
+  const { drawing } = usualView;
+  return {
+    theme: oneOf(kept.theme, ['system', 'light', 'dark'], usualView.theme),
+    drawing: {
+      view: oneOf(kept.drawing?.view, ['stage', 'unrolled', 'above'], drawing.view),
+      from: oneOf(kept.drawing?.from, ['behind', 'inside'], drawing.from),
+      tint: oneOf(kept.drawing?.tint, ['none', 'processor', 'port', 'circuit', 'leg'], drawing.tint),
+    },
+    wayInClosed: kept.wayInClosed === true,
+  };
+}
+
+/** Remembers; a store that refuses is no loss. */
+export function writeViewMemory(store: TextStore | null, memory: ViewMemory): void {
+  try {
+    store?.setItem(name, JSON.stringify(memory));
+  } catch {
+    // The view starts as usual next time.
+  }
+}
