@@ -2,6 +2,7 @@ import type { Ceiling, Outline } from '../../plan/ceiling';
 import { MOST_PLACES } from '../surfaces/size-limits';
 import { circleSide } from './circle-side';
 import { clipToPolygon } from './clip-to-polygon';
+import { holeWindow } from './hole-window';
 import { type Lattice, toHalves } from './lattice';
 import { type Bounds, type LatticeWindow, windowOver } from './lattice-window';
 
@@ -25,12 +26,7 @@ export function clipCeiling(
   if (columns * rows > MOST_PLACES) return null;
   const kept = clipToOutline(ceiling, lattice, window);
   for (const hole of ceiling.holes) {
-    const over = windowOver(lattice, {
-      fromU: -toHalves(hole.xMm) - toHalves(hole.widthMm),
-      toU: -toHalves(hole.xMm),
-      fromV: toHalves(hole.yMm),
-      toV: toHalves(hole.yMm) + toHalves(hole.depthMm),
-    });
+    const over = holeWindow(hole, lattice);
     const fromI = Math.max(0, over.firstI - window.firstI);
     const toI = Math.min(columns, over.firstI + over.columns - window.firstI);
     const fromJ = Math.max(0, over.firstJ - window.firstJ);

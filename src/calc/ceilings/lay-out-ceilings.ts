@@ -6,7 +6,7 @@ import { panelsLeft } from '../surfaces/panels-left';
 import type { WallResult, WallsResults } from '../walls/wall-result';
 import { type CeilingAxes, ceilingAxes } from './ceiling-axes';
 import type { CeilingResult, CeilingsResults } from './ceiling-result';
-import { coverOfDisc } from './cover-of-disc';
+import { coveredAreaM2 } from './covered-area';
 import { fillCeilingTable } from './fill-ceiling-table';
 import { firstRing } from './first-ring';
 import { type LatticeCeiling, latticeCeiling } from './lattice-ceiling';
@@ -48,7 +48,9 @@ function layOutCeiling(ceiling: Ceiling, laid: LatticeCeiling, walls: readonly W
     outlineMm: outlineInPlan(ceiling.outline, axes),
     areaM2: (clipped.count * type.widthMm * type.heightMm) / 1e6,
     pixels: clipped.count * type.pixelsWide * type.pixelsHigh,
-    coverShare: ring && coverOfDisc(clipped, lattice, axes, ring.centre, ring.radiusMm),
+    coverShare:
+      ring &&
+      coveredAreaM2(clipped, lattice, axes, ring.centre, ring.radiusMm) / ((Math.PI * ring.radiusMm ** 2) / 1e6),
     ...gaps(laid, axes, walls),
   };
 }

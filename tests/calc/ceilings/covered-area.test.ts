@@ -1,20 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { ceilingAxes } from '../../../src/calc/ceilings/ceiling-axes';
 import { clipCeiling } from '../../../src/calc/ceilings/clip-ceiling';
-import { coverOfDisc } from '../../../src/calc/ceilings/cover-of-disc';
+import { coveredAreaM2 } from '../../../src/calc/ceilings/covered-area';
 import { latticeOf } from '../../../src/calc/ceilings/lattice';
 import { placedPanelType } from '../../../src/calc/surfaces/placed-panel-type';
 import type { Ceiling } from '../../../src/plan/ceiling';
 import { plainPanel } from '../panels/plain-panel';
 import { plainCeiling } from './plain-ceiling';
 
+/** Share of the disc that is covered. */
 function cover(more: Partial<Ceiling>, centre: { xMm: number; yMm: number }, radiusMm: number): number {
   const ceiling = plainCeiling(more);
   const lattice = latticeOf(ceiling.place, placedPanelType(plainPanel(), 0));
-  return coverOfDisc(clipCeiling(ceiling, lattice)!, lattice, ceilingAxes(ceiling.place), centre, radiusMm);
+  const area = coveredAreaM2(clipCeiling(ceiling, lattice)!, lattice, ceilingAxes(ceiling.place), centre, radiusMm);
+  return area / (Math.PI * (radiusMm / 1000) ** 2);
 }
 
-describe('coverOfDisc', () => {
+describe('coveredAreaM2', () => {
   it('is the panels’ area over the disc’s where all lie inside', () => {
     // 12 panels of 0.25 m2 in a disc of 2 m radius: 3 / (4 pi).
     expect(cover({}, { xMm: 0, yMm: 0 }, 2000)).toBeCloseTo(3 / (4 * Math.PI), 12);

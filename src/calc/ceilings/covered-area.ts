@@ -4,8 +4,8 @@ import type { ClippedLattice } from './clip-ceiling';
 import { discOverlap } from './disc-overlap';
 import { HALVES_A_MM, type Lattice } from './lattice';
 
-/** Share of a disc, given in plan, that the panels of a ceiling cover. */
-export function coverOfDisc(
+/** Area of a disc, given in plan, that the panels of a ceiling cover, in square metres. */
+export function coveredAreaM2(
   { firstI, firstJ, columns, rows, kept }: ClippedLattice,
   lattice: Lattice,
   axes: CeilingAxes,
@@ -24,5 +24,5 @@ export function coverOfDisc(
       covered += discOverlap({ fromU, toU: fromU + widthMm, fromV, toV: fromV + heightMm }, radiusMm);
     }
   }
-  return covered / (Math.PI * radiusMm * radiusMm);
+  return covered / 1e6;
 }
