@@ -1,0 +1,53 @@
+import { PlanCount, PlanItem } from '../../bench/PlanFields';
+import { useActions } from '../../state/use-bench';
+import { usePlan } from '../../state/use-plan';
+import { Button } from '../../widgets/Button';
+
+/** What one surface has of its own: its processor, node and width of zones; or a way to give it that. */
+export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: string; readonly name: string }) {
+  const index = usePlan((plan) => plan.signal.bySurface.findIndex((entry) => entry.surfaceId === surfaceId));
+  const count = usePlan((plan) => plan.signal.bySurface.length);
+  const processors = usePlan((plan) => plan.catalogue.processors);
+  const nodes = usePlan((plan) => plan.catalogue.nodes);
+  const stage = usePlan((plan) => plan.signal.processorId);
+  const { dispatch } = useActions();
+  const list = ['signal', 'bySurface'] as const;
+  if (index < 0) {
+    const first = stage ?? processors[0]?.id;
+    if (first === undefined) return null;
+    const value = { surfaceId, processorId: first, nodeId: null, zoneColumnsMost: null, zonesUp: null };
+    return (
+      <Button
+        small
+        onClick={() =>
+          dispatch({ name: 'insert', args: { path: [...list], index: count, value, label: `zones of ${name}` } })
+        }
+      >
+        Give {name} its own
+      </Button>
+    );
+  }
+  const path = [...list, index];
+  return (
+    <fieldset className="group">
+      <legend>{name}</legend>
+      <div className="fields">
+        <PlanItem path={[...path, 'processorId']} label="Processor" items={processors} />
+        <PlanItem path={[...path, 'nodeId']} label="Render node" items={nodes} absent="as the stage" />
+        <PlanCount
+          path={[...path, 'zoneColumnsMost']}
+          label="Widest zone, columns"
+          absent="as wide as fits"
+          least={1}
+        />
+        <PlanCount path={[...path, 'zonesUp']} label="Zones one above the other" absent="as few as fit" least={1} />
+      </div>
+      <Button
+        small
+        onClick={() => dispatch({ name: 'remove', args: { path: [...list], index, label: `own zones of ${name}` } })}
+      >
+        As the stage
+      </Button>
+    </fieldset>
+  );
+}
