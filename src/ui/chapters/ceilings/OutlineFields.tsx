@@ -1,0 +1,33 @@
+import type { Outline } from '../../../plan/ceiling';
+import type { Path } from '../../../plan/commands/path';
+import { PlanUnit } from '../../bench/PlanFields';
+
+/** Sizes of an outline, or the corners of a polygon. */
+export function OutlineFields({ path, outline }: { readonly path: Path; readonly outline: Outline }) {
+  switch (outline.kind) {
+    case 'rectangle':
+      return (
+        <>
+          <PlanUnit path={[...path, 'widthMm']} label="Width" unit="mm" />
+          <PlanUnit path={[...path, 'depthMm']} label="Depth" unit="mm" />
+        </>
+      );
+    case 'circle':
+      return <PlanUnit path={[...path, 'diameterMm']} label="Diameter" unit="mm" />;
+    case 'polygon':
+      return outline.points.flatMap((_point, at) => [
+        <PlanUnit
+          key={`x${at + 1}`}
+          path={[...path, 'points', at, 'xMm']}
+          label={`Corner ${at + 1} across`}
+          unit="mm"
+        />,
+        <PlanUnit
+          key={`y${at + 1}`}
+          path={[...path, 'points', at, 'yMm']}
+          label={`Corner ${at + 1} along`}
+          unit="mm"
+        />,
+      ]);
+  }
+}
