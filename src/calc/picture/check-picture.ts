@@ -1,6 +1,7 @@
 import type { Mode } from '../../plan/picture';
 import type { FrameRate } from '../../plan/primitives';
 import type { Check, Place } from '../chapter';
+import { setFieldsFix } from '../set-fields-fix';
 import type { PictureInputs } from './compute-picture';
 import { publishedRates } from './published-rates';
 
@@ -61,13 +62,9 @@ function checkNames({ picture, surfaces }: PictureInputs): Check[] {
       where: idle.slice(0, 50),
       sentence:
         '{measured} rates of their own name a surface that is not there, or one that has a rate of its own already.',
-      fix: {
-        label: 'Drop what names no surface',
-        command: {
-          name: 'set-fields',
-          args: { fields: [{ path: ['picture', 'bySurface'], value: kept }], label: 'rates by surface' },
-        },
-      },
+      fix: setFieldsFix('Drop what names no surface', 'rates by surface', [
+        { path: ['picture', 'bySurface'], value: kept },
+      ]),
     },
   ];
 }
@@ -94,13 +91,9 @@ function checkServedNames({ picture, surfaces }: PictureInputs): Check[] {
       unit: 'count',
       where: idle.slice(0, 50),
       sentence: '{measured} of the rates that the stage must also serve name no surface, or one that is not there.',
-      fix: {
-        label: 'Drop what names no surface',
-        command: {
-          name: 'set-fields',
-          args: { fields: [{ path: ['picture', 'alsoServe'], value: kept }], label: 'rates to serve' },
-        },
-      },
+      fix: setFieldsFix('Drop what names no surface', 'rates to serve', [
+        { path: ['picture', 'alsoServe'], value: kept },
+      ]),
     },
   ];
 }
@@ -145,16 +138,11 @@ function checkExact(modes: readonly PlacedMode[]): Check[] {
       unit: 'fps',
       where: rounded.slice(0, 50).map(({ placed }) => placed.place),
       sentence: 'The rate {measured} stands near the published rate {limit} and is not equal to it: it looks rounded.',
-      fix: {
-        label: 'Take the exact rate',
-        command: {
-          name: 'set-fields',
-          args: {
-            fields: rounded.map(({ placed, exact }) => ({ path: [...placed.path, 'rate'], value: exact })),
-            label: 'frame rate',
-          },
-        },
-      },
+      fix: setFieldsFix(
+        'Take the exact rate',
+        'frame rate',
+        rounded.map(({ placed, exact }) => ({ path: [...placed.path, 'rate'], value: exact })),
+      ),
     },
   ];
 }

@@ -1,6 +1,7 @@
 import type { Breakout } from '../../plan/breakout';
 import type { Processor } from '../../plan/processor';
 import type { Check, Fix } from '../chapter';
+import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import type { PortsInputs } from './compute-ports';
 import { countOutlets } from './count-outlets';
@@ -65,14 +66,7 @@ function takeBreakout(processor: Processor, index: number, breakouts: readonly B
     return countOutlets(tried, breakouts).portsAProcessor > 0;
   });
   if (box === undefined) return null;
-  return {
-    label: `Take ${box.name}`,
-    command: {
-      name: 'set-fields',
-      args: {
-        label: 'breakout',
-        fields: [{ path: ['catalogue', 'processors', index, 'outlets', 'breakoutId'], value: box.id }],
-      },
-    },
-  };
+  return setFieldsFix(`Take ${box.name}`, 'breakout', [
+    { path: ['catalogue', 'processors', index, 'outlets', 'breakoutId'], value: box.id },
+  ]);
 }

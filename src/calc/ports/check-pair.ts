@@ -1,5 +1,6 @@
 import type { Processor } from '../../plan/processor';
 import type { Check } from '../chapter';
+import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import type { PortsInputs } from './compute-ports';
 
@@ -28,19 +29,14 @@ export function checkPair({ panels }: PortsInputs, surface: SurfaceTable, proces
       sentence: silent
         ? 'Which processors drive this panel is not stated on its sheet.'
         : 'The sheet of a panel on this surface names other processors, not the one chosen.',
-      fix: {
-        label: 'The sheet allows this pair: write it down',
-        command: {
-          name: 'set-fields',
-          args: {
-            label: 'processors that drive the panel',
-            fields: unpaired.map(({ panel, index }) => ({
-              path: ['catalogue', 'panels', index, 'data', 'drivenBy'],
-              value: [...panel.data.drivenBy, { processorId: processor.id, portPixels: null }],
-            })),
-          },
-        },
-      },
+      fix: setFieldsFix(
+        'The sheet allows this pair: write it down',
+        'processors that drive the panel',
+        unpaired.map(({ panel, index }) => ({
+          path: ['catalogue', 'panels', index, 'data', 'drivenBy'],
+          value: [...panel.data.drivenBy, { processorId: processor.id, portPixels: null }],
+        })),
+      ),
     },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Check, Place } from '../chapter';
+import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { checkOutlets } from './check-outlets';
 import { checkPair } from './check-pair';
@@ -48,13 +49,9 @@ function checkNames({ signal, surfaces }: PortsInputs): Check[] {
       unit: 'count',
       where: idle.slice(0, 50),
       sentence: '{measured} choices of a processor name a surface that is not there, or one that has a choice already.',
-      fix: {
-        label: 'Drop what names no surface',
-        command: {
-          name: 'set-fields',
-          args: { fields: [{ path: ['signal', 'bySurface'], value: kept }], label: 'processors by surface' },
-        },
-      },
+      fix: setFieldsFix('Drop what names no surface', 'processors by surface', [
+        { path: ['signal', 'bySurface'], value: kept },
+      ]),
     },
   ];
 }

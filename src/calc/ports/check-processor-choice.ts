@@ -1,4 +1,5 @@
 import type { Check } from '../chapter';
+import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { computePorts, type PortsInputs } from './compute-ports';
 
@@ -23,14 +24,7 @@ export function checkProcessorChoice(inputs: PortsInputs, surface: SurfaceTable)
     sentence: named
       ? 'The processor chosen for this surface is not in the catalogue.'
       : 'No processor is chosen for this surface, so nothing can be wired.',
-    ...(suits === null
-      ? {}
-      : {
-          fix: {
-            label: `Take ${suits.name}`,
-            command: { name: 'set-fields', args: { fields: [{ path, value: suits.id }], label: 'processor' } },
-          },
-        }),
+    ...(suits === null ? {} : { fix: setFieldsFix(`Take ${suits.name}`, 'processor', [{ path, value: suits.id }]) }),
   };
 }
 

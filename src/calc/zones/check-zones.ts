@@ -1,5 +1,6 @@
 import type { Check, Fix, Place } from '../chapter';
 import type { SurfacePorts } from '../ports/port-result';
+import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { computeZones, type ZonesInputs } from './compute-zones';
 import type { SurfaceZones, ZonesResults } from './zone-result';
@@ -57,13 +58,9 @@ function letZonesUpFit(inputs: ZonesInputs, table: SurfaceTable, index: number):
   const bySurface = signal.bySurface.map((choice, i) => (i === own ? { ...choice, zonesUp: null } : choice));
   const freed = computeZones({ ...inputs, signal: { ...signal, bySurface } });
   if (freed.surfaces[index]!.stoppedBy !== null) return null;
-  return {
-    label: 'As few zones up as fit',
-    command: {
-      name: 'set-fields',
-      args: { fields: [{ path: ['signal', 'bySurface', own, 'zonesUp'], value: null }], label: 'zones up' },
-    },
-  };
+  return setFieldsFix('As few zones up as fit', 'zones up', [
+    { path: ['signal', 'bySurface', own, 'zonesUp'], value: null },
+  ]);
 }
 
 function checkInput(table: SurfaceTable, ports: SurfacePorts, zones: SurfaceZones): Check[] {

@@ -1,0 +1,64 @@
+import type { ExistingWiring, Signal } from '../../plan/signal';
+import { assembleRuns } from './assemble-runs';
+import { compareWays } from './compare-ways';
+import { traceExisting } from './existing/trace-existing';
+import type { LaidChanges } from './hand-changes/lay-hand-changes';
+import type { RunsResults, SurfaceRuns, ZoneRuns } from './run-result';
+import type { StageInputs } from './wire-stage';
+import type { WiredZone } from './wire-zones';
+
+export interface RunsInputs extends StageInputs {
+  readonly signal: Signal;
+  readonly existingWiring: ExistingWiring | null;
+}
+
+/** Runs of the wired stage on their ports, beside the other ways, the least possible and the wiring that exists already. */
+export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges): RunsResults {
+  const { surfaces, existingWiring } = inputs;
+  const assembled = assembleRuns(zones, surfaces);
+  const bySurface = surfaces.surfaces.map(({ surfaceId }, i) =>
+    surfaceRuns(
+      surfaceId,
+      zones.filter(({ surface }) => surface === i),
+    ),
+  );
+  const byZone = zones.map(zoneRuns);
+  const { runs } = assembled;
+  const counts = runs.map(({ count }) => count);
+  return {
+    ...assembled,
+    surfaces: bySurface,
+    zones: byZone,
+    portsUsed: runs.length,
+    portsLeast: bySurface.reduce((sum, { portsLeast }) => sum + portsLeast, 0),
+    panelsPerPortMin: counts.length > 0 ? counts.reduce((a, b) => Math.min(a, b)) : null,
+    panelsPerPortMax: counts.length > 0 ? counts.reduce((a, b) => Math.max(a, b)) : null,
+    fullestPortShare: runs.length > 0 ? runs.reduce((most, { share }) => Math.max(most, share), 0) : null,
+    breakouts: byZone.reduce((sum, { breakouts }) => sum + breakouts, 0),
+    resting,
+    existing: existingWiring === null ? null : traceExisting({ ...inputs, existingWiring }),
+  };
+}
+
+function surfaceRuns(surfaceId: string, zones: readonly WiredZone[]): SurfaceRuns {
+  return {
+    surfaceId,
+    ports: zones.reduce((sum, { wiring }) => sum + wiring.ports, 0),
+    portsLeast: zones.reduce((sum, { answer }) => sum + answer.least, 0),
+    ways: compareWays(surfaceId, zones),
+  };
+}
+
+function zoneRuns({ zone, ports, answer, wiring, byHand }: WiredZone): ZoneRuns {
+  const byBreakouts = ports.breakoutsAProcessor > 0 && ports.portsABreakout > 0;
+  return {
+    surfaceId: zone.surfaceId,
+    processor: zone.processor,
+    way: wiring.way,
+    byHand,
+    ports: wiring.ports,
+    portsLeast: answer.least,
+    breakouts: byBreakouts ? Math.ceil(wiring.ports / ports.portsABreakout) : 0,
+    entriesOutOfReach: wiring.entriesOutOfReach,
+  };
+}

@@ -1,0 +1,94 @@
+import type { HandChange } from '../../plan/hand-change';
+import type { Check, Unit } from '../chapter';
+import { chooseWayFix } from './choose-way-fix';
+import type { AnchorGround } from './locate-anchor';
+import type { SurfaceRuns, WayFigures } from './run-result';
+import { wayInWords } from './way-in-words';
+import type { WiredZone } from './wire-zones';
+
+/** A count on which another way may be better, and how much better it must be to be worth a word. */
+interface Count {
+  readonly id: string;
+  readonly unit: Unit;
+  readonly of: (way: WayFigures) => number;
+  readonly isWorthIt: (now: number, other: number) => boolean;
+  readonly sentence: string;
+}
+
+/** Shares and lengths that differ by less are not offered (common practice, no source). */
+const leastShare = 0.05;
+const leastCableShare = 0.1;
+
+const counts: readonly Count[] = [
+  {
+    id: 'ports',
+    unit: 'count',
+    of: ({ ports }) => ports,
+    isWorthIt: (now, other) => other < now,
+    sentence: 'needs {fewer} ports fewer: {limit} instead of {measured}.',
+  },
+  {
+    id: 'free',
+    unit: 'share',
+    of: ({ fullestShare }) => fullestShare,
+    isWorthIt: (now, other) => other <= now - leastShare,
+    sentence: 'leaves more free on the fullest port: {limit} of it used instead of {measured}.',
+  },
+  {
+    id: 'figures',
+    unit: 'count',
+    of: ({ figures }) => figures,
+    isWorthIt: (now, other) => other < now,
+    sentence: 'repeats more: {limit} figures of run instead of {measured}.',
+  },
+  {
+    id: 'cable',
+    unit: 'mm',
+    of: ({ cableMm }) => cableMm,
+    isWorthIt: (now, other) => other <= now * (1 - leastCableShare),
+    sentence: 'takes less cable: {limit} instead of {measured}, by estimate.',
+  },
+];
+
+/**
+ * Offers of ways that are better on one count than the way by which a surface is wired and break no limit that it keeps. Of
+ * those that are equally good on the count the most meritorious, which is the first, is offered.
+ */
+export function offerWays(
+  surface: SurfaceRuns,
+  letter: string,
+  zones: readonly WiredZone[],
+  changes: readonly HandChange[],
+  ground: AnchorGround,
+): Check[] {
+  const now = surface.ways.find(({ chosen }) => chosen);
+  if (now === undefined) return [];
+  const others = surface.ways.filter(
+    (way) =>
+      !way.chosen && way.processorsShort <= now.processorsShort && way.entriesOutOfReach <= now.entriesOutOfReach,
+  );
+  return counts.flatMap((count) => {
+    const best = others.reduce<WayFigures | null>(
+      (least, next) => (least === null || count.of(next) < count.of(least) ? next : least),
+      null,
+    );
+    if (best === null || !count.isWorthIt(count.of(now), count.of(best))) return [];
+    const fix = chooseWayFix('Use it', best.way, zones, changes, ground);
+    const { words, values } = wayInWords(best.way);
+    const fewer = count.of(now) - count.of(best);
+    return [
+      {
+        id: `runs.offer-${count.id}.${letter}`,
+        chapter: 'runs',
+        severity: 'offer',
+        measured: count.of(now),
+        limit: count.of(best),
+        unit: count.unit,
+        where: [{ kind: 'surface', name: letter }],
+        sentence: `${words} ${count.sentence}`,
+        values: { ...values, fewer: { value: fewer, unit: count.unit } },
+        ...(fix === null ? {} : { fix }),
+      } satisfies Check,
+    ];
+  });
+}

@@ -1,0 +1,50 @@
+import type { Signal } from '../../plan/signal';
+import type { PortsResults, SurfacePorts } from '../ports/port-result';
+import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
+import type { Zone, ZonesResults } from '../zones/zone-result';
+import { runLimits } from './run-limits';
+import type { ZoneWiring } from './search/zone-wiring';
+import type { RunLimits } from './wiring-grid';
+import { type ZoneGrid, zoneGrid } from './zone-grid';
+import type { SolveZone, ZoneAnswer } from './zone-solver';
+
+/** A zone with its wiring and all that it hangs on. */
+export interface WiredZone extends ZoneGrid {
+  readonly zone: Zone;
+  /** Place of its surface in the set. */
+  readonly surface: number;
+  readonly table: SurfaceTable;
+  readonly ports: SurfacePorts;
+  readonly limits: RunLimits;
+  /** What the search found. */
+  readonly answer: ZoneAnswer;
+  /** What holds: the search's choice, or what was made of it by hand. */
+  readonly wiring: ZoneWiring;
+  readonly byHand: boolean;
+}
+
+export interface WireInputs {
+  readonly signal: Pick<Signal, 'reachMm' | 'priority' | 'ceilingEntry'>;
+  readonly surfaces: SurfaceSet;
+  readonly ports: PortsResults;
+  readonly zones: ZonesResults;
+  readonly solve: SolveZone;
+}
+
+/** Wires every zone of the stage as the search chooses. */
+export function wireZones({ signal, surfaces, ports, zones, solve }: WireInputs): WiredZone[] {
+  const indexOf = new Map(surfaces.surfaces.map(({ surfaceId }, i) => [surfaceId, i]));
+  return zones.zones.map((zone) => {
+    const surface = indexOf.get(zone.surfaceId)!;
+    const table = surfaces.surfaces[surface]!;
+    const own = ports.surfaces[surface]!;
+    const limits = runLimits(table.kind, own, signal);
+    const { grid, panels } = zoneGrid(table, zone, signal.ceilingEntry);
+    const answer = solve(grid, limits, {
+      priority: signal.priority,
+      portsThere: own.portsAProcessor,
+      portsABreakout: own.portsABreakout,
+    });
+    return { zone, surface, table, ports: own, limits, grid, panels, answer, wiring: answer.chosen, byHand: false };
+  });
+}

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { compareWays } from '../../../src/calc/runs/compare-ways';
+import { wireStage } from '../../../src/calc/runs/wire-stage';
+import { plainProcessor, plainSignal } from '../ports/plain-items';
+import { plainSurface, plainType } from '../zones/plain-surface';
+import { anchor, type PlainRuns, plainRuns } from './plain-runs';
+
+const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, zonesUp: null };
+const compare = (rest: PlainRuns) => {
+  const { zones } = wireStage(
+    plainRuns({
+      wall: plainSurface({ columns: 9, bands: [{ type: plainType(216), rows: 3 }] }),
+      signal: plainSignal({ bySurface: [own] }),
+      ...rest,
+    }),
+  );
+  return compareWays('a', zones);
+};
+
+test('compareWays sums every way over all zones of the surface', () => {
+  // Three zones of three columns (fewest blanks): 9 ports by columns, two a zone where columns go two by two.
+  const ways = compare({});
+  const zonesOf = (kind: string) => ways.find(({ way }) => way.kind === kind);
+  expect(zonesOf('columns')).toMatchObject({ ports: 9, fewest: 3, most: 3, chosen: true, figures: 1 });
+  expect(zonesOf('folded')).toMatchObject({ ports: 6, most: 6, chosen: false });
+  expect(zonesOf('folded')?.fullestShare).toBeCloseTo((6 * 46_656) / 650_000, 12);
+});
+
+test('compareWays counts the processors that a way leaves short of ports', () => {
+  const two = plainProcessor({}, { outlets: { kind: 'direct', ports: 2 } });
+  const ways = compare({
+    processors: [two],
+    signal: plainSignal({ bySurface: [{ ...own, zoneColumnsMost: 3 }] }),
+    wall: plainSurface({ columns: 6, bands: [{ type: plainType(216), rows: 3 }] }),
+  });
+  // The zones were cut at two columns, which two ports take; a way is never short there.
+  expect(ways.map(({ processorsShort }) => processorsShort)).toEqual([0, 0]);
+});
+
+test('compareWays marks the way by which most panels are wired, hand changes included', () => {
+  const change = (id: string, column: number) => ({
+    kind: 'way' as const,
+    id,
+    at: anchor(column, 1),
+    way: { kind: 'folded' as const, wide: 2 },
+  });
+  const chosen = (handChanges: ReturnType<typeof change>[]) => compare({ handChanges }).find((way) => way.chosen)?.way;
+  expect(chosen([])).toEqual({ kind: 'columns' });
+  // One zone of three by hand is not most; two are.
+  expect(chosen([change('w1', 1)])).toEqual({ kind: 'columns' });
+  expect(chosen([change('w1', 1), change('w2', 4)])).toEqual({ kind: 'folded', wide: 2 });
+});
+
+test('compareWays of no zone is empty', () => {
+  expect(compareWays('a', [])).toEqual([]);
+});
