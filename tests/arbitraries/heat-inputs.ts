@@ -1,15 +1,13 @@
 import type { HeatInputs } from '../../src/calc/heat/compute-heat';
-import { computePower } from '../../src/calc/power/compute-power';
-import { powerInputs } from './power-inputs';
 
-/** 360 panels: 54 kW at full white, 23.76 kW typically; 4 kW of signal equipment, 2 kW of lamps, ten people; no hall. */
+/** A wall of 54 kW at full white and 23.76 kW typically, 4 kW of signal equipment, 2 kW of lamps, ten people; no hall. */
 export function heatInputs(changes: Partial<HeatInputs> = {}): HeatInputs {
-  const inputs = powerInputs({ signalLoadW: 4000 });
   return {
     heat: { people: 10, lampsW: 2000, airRiseK: 10, roomRiseK: 8 },
     hall: { lengthMm: null, widthMm: null, clearHeightMm: null, walkwayMm: 1200 },
-    power: computePower(inputs),
-    surfaces: inputs.surfaces,
+    loads: [{ surfaceId: 'wall-1', blackW: 10_800, typicalW: 23_760, fullWhiteW: 54_000 }],
+    letters: new Map([['wall-1', 'A']]),
+    signalW: 4000,
     ...changes,
   };
 }

@@ -1,45 +1,58 @@
 import type { Check } from '../chapter';
 import type { HeatResults } from './heat-result';
 
-/** Heat at full white against the cooling on site. */
-export function checkHeat(coolingW: number | null, { fullWhiteW, typicalW }: HeatResults): Check[] {
-  if (fullWhiteW === 0) return [];
-  const base = {
+/** Heat at full white and typically against the cooling on site in watts; null where nobody stated it. */
+function checkCooling(coolingW: number | null, { fullWhiteW, typicalW }: HeatResults): Check {
+  const common = {
     id: 'heat.cooling',
-    chapter: 'heat' as const,
+    chapter: 'heat',
     measured: fullWhiteW,
     limit: coolingW,
-    unit: 'W' as const,
-    where: [{ kind: 'field' as const, name: 'wish.coolingW' }],
-    values: { typical: { value: typicalW, unit: 'W' as const } },
-  };
+    unit: 'W',
+    where: [{ kind: 'field', name: 'wish.coolingW' }],
+    values: { typical: { value: typicalW, unit: 'W' } },
+  } as const;
   if (coolingW === null) {
-    return [
-      {
-        ...base,
-        severity: 'offer',
-        sentence: 'Full white gives {measured} of heat; the cooling on site is not stated.',
-      },
-    ];
+    const sentence =
+      'The room takes up {measured} at full white and {typical} typically; the cooling on site is not stated.';
+    return { ...common, severity: 'offer', sentence };
   }
   if (fullWhiteW <= coolingW) {
-    return [{ ...base, severity: 'pass', sentence: 'The cooling carries full white: {measured} of {limit}.' }];
+    const sentence = 'The room takes up {measured} at full white; cooling carries away {limit}.';
+    return { ...common, severity: 'pass', sentence };
   }
   return typicalW <= coolingW
-    ? [
-        {
-          ...base,
-          severity: 'watch',
-          sentence:
-            'Full white gives {measured}, more than the cooling of {limit}; the typical picture gives {typical}.',
-        },
-      ]
-    : [
-        {
-          ...base,
-          severity: 'stop',
-          sentence:
-            'Even the typical picture gives {typical}, more than the cooling of {limit}; full white gives {measured}.',
-        },
-      ];
+    ? {
+        ...common,
+        severity: 'watch',
+        sentence:
+          'Cooling of {limit} carries away the {typical} of a typical picture, not the {measured} of full white: keep white short.',
+      }
+    : {
+        ...common,
+        severity: 'stop',
+        sentence: 'Cooling carries away {limit}; the room takes up {typical} typically and {measured} at full white.',
+      };
+}
+
+/** How long the air alone holds out without cooling. Nobody states how long a shoot must, so this never marks the chapter. */
+function checkWarmUp({ warmUpMin }: HeatResults): Check {
+  const isKnown = warmUpMin !== null;
+  return {
+    id: 'heat.warm-up',
+    chapter: 'heat',
+    severity: 'offer',
+    measured: warmUpMin,
+    limit: null,
+    unit: 'min',
+    where: [{ kind: 'field', name: isKnown ? 'heat.roomRiseK' : 'wish.hall' }],
+    sentence: isKnown
+      ? 'Without cooling, full white warms the air of the hall in {measured} by what stops a shoot; walls and floor take up heat too, so in truth it takes longer.'
+      : 'The hall is not stated, so how soon it warms up without cooling cannot be said.',
+  };
+}
+
+/** Every check of the Heat chapter; none where nothing gives heat. */
+export function checkHeat(coolingW: number | null, results: HeatResults): Check[] {
+  return results.fullWhiteW > 0 ? [checkCooling(coolingW, results), checkWarmUp(results)] : [];
 }

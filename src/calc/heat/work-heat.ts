@@ -2,8 +2,9 @@ import type { Source, Step } from '../chapter';
 import { air } from '../tables/air';
 import { heatUnits } from '../tables/heat-units';
 import { peopleHeat } from '../tables/people-heat';
-import { type HeatInputs, hallVolumeM3 } from './compute-heat';
+import type { HeatInputs } from './compute-heat';
 import type { HeatResults } from './heat-result';
+import { hallVolumeM3 } from './warm-up';
 
 const units: Source = { kind: 'source', text: heatUnits.source };
 const airOnly: Source = { kind: 'source', text: `${air.source}; Q = P / (rho cp dT)`, fromMemory: true };

@@ -1,57 +1,106 @@
-import type { Check } from '../chapter';
-import type { GearPurchase, MaterialsInputs } from './compute-materials';
-import type { MaterialsResults } from './material-result';
+import type { Check, Place } from '../chapter';
+import type { MaterialsInputs } from './compute-materials';
+import type { MaterialLine, MaterialsResults } from './material-result';
 
-/** Lines without a price, and the longest lead time of what is to be got. */
-export function checkMaterials(inputs: MaterialsInputs, results: MaterialsResults): Check[] {
-  if (results.lines.length === 0) return [];
-  return [checkPrices(results), ...checkLead(inputs, results)];
-}
+const placesOf = (lines: readonly MaterialLine[]): Place[] =>
+  lines.slice(0, 50).map(({ name }) => ({ kind: 'item', name }));
 
 function checkPrices({ lines, unpriced }: MaterialsResults): Check {
-  const where = lines
-    .filter((line) => line.priceEach === null)
-    .map((line) => ({ kind: 'item' as const, name: line.name }));
-  const base = {
+  return {
     id: 'materials.prices',
-    chapter: 'materials' as const,
+    chapter: 'materials',
+    severity: unpriced > 0 ? 'watch' : 'pass',
     measured: unpriced,
     limit: 0,
-    unit: 'count' as const,
-    where,
+    unit: 'count',
+    where: placesOf(lines.filter(({ priceEach }) => priceEach === null)),
+    sentence:
+      unpriced > 0
+        ? '{measured} lines of the bill have no price; the totals leave them out.'
+        : 'Every line of the bill has a price.',
   };
-  return unpriced > 0
-    ? {
-        ...base,
-        severity: 'watch',
-        sentence: '{measured} lines of the bill have no price, so the total leaves them out.',
-      }
-    : { ...base, severity: 'pass', sentence: 'Every line of the bill has a price.' };
 }
 
-function checkLead(inputs: MaterialsInputs, { lines }: MaterialsResults): Check[] {
-  const items: readonly Pick<GearPurchase, 'id' | 'name' | 'purchase'>[] = [
-    ...inputs.panels,
-    ...inputs.processors,
-    ...inputs.breakouts,
-    ...inputs.nodes,
-    ...inputs.distros,
-  ].map(({ id, name, purchase }) => ({ id, name, purchase }));
-  const wanted = new Set(lines.filter((line) => line.toGet > 0).map((line) => line.itemId));
-  const longest = items
-    .filter((item) => wanted.has(item.id) && item.purchase.leadDays !== null)
-    .sort((a, b) => (b.purchase.leadDays ?? 0) - (a.purchase.leadDays ?? 0))[0];
-  if (!longest || longest.purchase.leadDays === null) return [];
+/** Needed things that the catalogue does not have: an id that leads nowhere, or a kind that nobody has listed. */
+function checkListed(inputs: MaterialsInputs, { lines }: MaterialsResults): Check[] {
+  const { panels, processors, breakouts, nodes, distros, cables } = inputs;
+  const ids = new Set([panels, processors, breakouts, nodes, distros, cables].flat().map(({ id }) => id));
+  const missing = lines.filter(({ itemId, group }) => group !== 'cases' && !ids.has(itemId));
+  if (missing.length === 0) return [];
+  const isUnchosen = (line: MaterialLine) => line.group === 'cables' || line.name !== line.itemId;
   return [
     {
-      id: 'materials.lead',
+      id: 'materials.catalogue',
+      chapter: 'materials',
+      severity: missing.every(isUnchosen) ? 'offer' : 'watch',
+      measured: missing.length,
+      limit: null,
+      unit: 'count',
+      where: placesOf(missing),
+      sentence: 'The catalogue does not have {measured} of the things that are needed; mass and price leave them out.',
+    },
+  ];
+}
+
+/** Enough for the plan, not enough for its spares. What is needed itself is checked against the wish. */
+function checkSpares({ lines }: MaterialsResults): Check[] {
+  const had = ({ owned, obtainable }: MaterialLine) =>
+    owned === null || obtainable === null ? null : owned + obtainable;
+  const short = lines.filter((line) => {
+    const all = had(line);
+    return all !== null && line.needed <= all && line.needed + line.spare > all;
+  });
+  const lack = (line: MaterialLine) => line.needed + line.spare - (had(line) ?? 0);
+  const first = short[0];
+  if (first === undefined) return [];
+  const worst = short.reduce((a, b) => (lack(b) > lack(a) ? b : a), first);
+  return [
+    {
+      id: 'materials.spares',
+      chapter: 'materials',
+      severity: 'watch',
+      measured: worst.needed + worst.spare,
+      limit: had(worst),
+      unit: 'count',
+      where: placesOf([worst, ...short.filter((line) => line !== worst)]),
+      sentence:
+        'With spares {measured} are wanted; {limit} are owned or can be had: enough for the plan, not for its spares.',
+    },
+  ];
+}
+
+/** Longest time that anything takes which is still to be got. */
+function checkLeadTime(inputs: MaterialsInputs, { lines }: MaterialsResults): Check[] {
+  const { panels, processors, breakouts, nodes, distros } = inputs;
+  const leads = new Map(
+    [panels, processors, breakouts, nodes, distros].flat().map(({ id, purchase }) => [id, purchase.leadDays]),
+  );
+  const waited = lines.flatMap((line) => {
+    const days = leads.get(line.itemId) ?? null;
+    return line.toGet > 0 && days !== null ? [{ line, days }] : [];
+  });
+  const first = waited[0];
+  if (first === undefined) return [];
+  const longest = waited.reduce((a, b) => (b.days > a.days ? b : a), first).days;
+  return [
+    {
+      id: 'materials.lead-time',
       chapter: 'materials',
       severity: 'offer',
-      measured: longest.purchase.leadDays,
+      measured: longest,
       limit: null,
       unit: 'days',
-      where: [{ kind: 'item', name: longest.name }],
-      sentence: `${longest.name} takes longest to come: {measured} by its sheet. When it must be here is not stated.`,
+      where: placesOf(waited.filter(({ days }) => days === longest).map(({ line }) => line)),
+      sentence: 'What is still to be got takes up to {measured}; the day it must be there is not stated.',
     },
+  ];
+}
+
+export function checkMaterials(inputs: MaterialsInputs, results: MaterialsResults): Check[] {
+  return [
+    ...(results.lines.length > 0 ? [checkPrices(results)] : []),
+    ...checkListed(inputs, results),
+    ...checkSpares(results),
+    ...checkLeadTime(inputs, results),
   ];
 }

@@ -1,30 +1,36 @@
-import type { CableKind } from '../../plan/cable';
+import type { Cable, CableKind } from '../../plan/cable';
+import type { NeededItem } from './needed-item';
+import type { WiringCounts } from './wiring-counts';
 
-/** What cables are counted from. */
-export interface WiringCounts {
-  readonly panels: number;
-  readonly runs: number;
-  readonly panelsOnRuns: number;
-  readonly circuits: number;
-  readonly panelsOnCircuits: number;
-  readonly breakouts: number;
-  readonly zones: number;
-}
+const nameOf: Readonly<Record<CableKind, string>> = {
+  'home-run': 'Home run',
+  'data-jumper': 'Data jumper',
+  'power-jumper': 'Power jumper',
+  circuit: 'Circuit cable',
+  trunk: 'Fibre trunk',
+  video: 'Video cable',
+};
 
-export interface CableCount {
-  readonly kind: CableKind;
-  readonly needed: number;
-  readonly countedAs: string;
-}
-
-/** Cables by kind: a chain of n panels takes n - 1 jumpers, and one cable that leads to it. */
-export function countCables(counts: WiringCounts): readonly CableCount[] {
-  return [
-    { kind: 'home-run', needed: counts.runs, countedAs: 'one a run' },
-    { kind: 'data-jumper', needed: counts.panelsOnRuns - counts.runs, countedAs: 'panels less runs' },
-    { kind: 'trunk', needed: counts.breakouts, countedAs: 'one a breakout' },
-    { kind: 'video', needed: counts.zones, countedAs: 'one a zone' },
-    { kind: 'circuit', needed: counts.circuits, countedAs: 'one a circuit' },
-    { kind: 'power-jumper', needed: counts.panelsOnCircuits - counts.circuits, countedAs: 'panels less circuits' },
+/** Cables by kind, from the wiring and the circuits. The first of a kind in the catalogue is the one taken. */
+export function countCables(cables: readonly Cable[], wiring: WiringCounts): readonly NeededItem[] {
+  const counts: readonly (readonly [CableKind, number, string])[] = [
+    ['home-run', wiring.runs, 'one a run'],
+    ['data-jumper', wiring.panelsOnRuns - wiring.runs, 'panels less runs'],
+    ['trunk', wiring.breakouts, 'one a breakout'],
+    ['video', wiring.zones, 'one a zone'],
+    ['circuit', wiring.circuits, 'one a circuit'],
+    ['power-jumper', wiring.panelsOnCircuits - wiring.circuits, 'panels less circuits'],
   ];
+  return counts.map(([kind, needed, countedAs]) => {
+    const cable = cables.find((item) => item.kind === kind);
+    return {
+      itemId: cable?.id ?? kind,
+      group: 'cables',
+      name: cable?.name ?? nameOf[kind],
+      needed,
+      massKgEach: cable?.massKg ?? 0,
+      priceEach: cable?.price ?? null,
+      countedAs,
+    };
+  });
 }

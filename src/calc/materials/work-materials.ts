@@ -1,41 +1,73 @@
-import type { Source, Step } from '../chapter';
+import type { Materials } from '../../plan/materials';
+import type { Step } from '../chapter';
 import type { MaterialsInputs } from './compute-materials';
-import type { MaterialsResults } from './material-result';
+import type { MaterialLine, MaterialsResults } from './material-result';
+import { spareRule } from './spare-count';
 
-const counted: Source = { kind: 'given', text: 'counted from the plan; spares by the share stated' };
-
-/** Spares of each panel type, and the price of what is to be got. */
-export function workMaterials({ materials }: MaterialsInputs, results: MaterialsResults): Step[] {
-  const panels = results.lines.filter((line) => line.group === 'panels');
-  const spares = panels.map((line): Step => {
-    const own = materials.byItem.find((item) => item.itemId === line.itemId);
-    const { share, least } = own ?? { share: materials.spareShare, least: materials.spareLeast };
-    return {
-      figure: `spares of ${line.name}`,
-      symbol: 'spare',
-      expression: 'max(ceil(millionths * needed / 10^6), least)',
-      numbers: { millionths: Math.round(share * 1e6), needed: line.needed, least },
-      value: line.spare,
-      unit: 'count',
-      source: counted,
-    };
-  });
-  const priced = results.lines.filter((line) => line.price !== null && line.price > 0);
-  if (priced.length === 0) return spares;
+/** `a1 * b1 + a2 * b2 + ..` over the lines that have both figures. */
+function products(
+  lines: readonly MaterialLine[],
+  amount: (line: MaterialLine) => number,
+  each: (line: MaterialLine) => number | null,
+  symbol: string,
+): Pick<Step, 'expression' | 'numbers'> {
   const numbers: Record<string, number> = {};
-  const terms = priced.map((line, i) => {
-    numbers[`get${i + 1}`] = line.toGet;
-    numbers[`price${i + 1}`] = line.priceEach ?? 0;
-    return `get${i + 1} * price${i + 1}`;
-  });
-  const sum: Step = {
-    figure: 'price of what is to be got',
-    symbol: 'price',
-    expression: terms.join(' + '),
-    numbers,
-    value: results.priceToGet,
-    unit: 'money',
-    source: counted,
+  const terms: string[] = [];
+  for (const line of lines) {
+    const one = each(line);
+    if (one === null || one === 0) continue;
+    const i = terms.length + 1;
+    numbers[`n${i}`] = amount(line);
+    numbers[`${symbol}${i}`] = one;
+    terms.push(`n${i} * ${symbol}${i}`);
+  }
+  return { expression: terms.join(' + ') || '0', numbers };
+}
+
+function workSpares(materials: Materials, line: MaterialLine): Step {
+  const { share, least } = spareRule(materials, line.itemId);
+  return {
+    figure: `spares, ${line.name}`,
+    symbol: 'spare',
+    expression: 'max(ceil(share * needed - 1e-9), least)',
+    numbers: { share, needed: line.needed, least },
+    value: line.spare,
+    unit: 'count',
+    source: { kind: 'given', text: 'share and least number as planned; the last term keeps exact shares whole' },
   };
-  return [...spares, sum];
+}
+
+/** Spares of every item, then mass and both prices as sums over the lines. */
+export function workMaterials({ materials }: Pick<MaterialsInputs, 'materials'>, results: MaterialsResults): Step[] {
+  const { lines, massKg, priceTotal, priceToGet } = results;
+  const wanted = (line: MaterialLine) => line.needed + line.spare;
+  const price = (line: MaterialLine) => line.priceEach;
+  const sheet = { kind: 'sheet', text: 'mass and price of each from the catalogue' } as const;
+  return [
+    ...lines.filter(({ group }) => group !== 'cases').map((line) => workSpares(materials, line)),
+    {
+      figure: 'mass',
+      symbol: 'm',
+      ...products(lines, wanted, (line) => line.massKgEach, 'm'),
+      value: massKg,
+      unit: 'kg',
+      source: sheet,
+    },
+    {
+      figure: 'price, all new',
+      symbol: 'price',
+      ...products(lines, wanted, price, 'p'),
+      value: priceTotal,
+      unit: 'money',
+      source: sheet,
+    },
+    {
+      figure: 'price of what is to be got',
+      symbol: 'price',
+      ...products(lines, (line) => line.toGet, price, 'p'),
+      value: priceToGet,
+      unit: 'money',
+      source: sheet,
+    },
+  ];
 }

@@ -6,8 +6,8 @@ describe('computeHeat', () => {
   it('adds surfaces, signal equipment, lamps and 130 W a person (ASHRAE Fundamentals, from memory)', () => {
     const results = computeHeat(heatInputs());
     expect(results.bySource).toEqual([
-      { name: 'A, Test surface', fullWhiteW: 54_000, typicalW: expect.closeTo(23_760, 6) },
-      { name: 'Signal equipment', fullWhiteW: 4000, typicalW: 4000 },
+      { name: 'Panels of A', fullWhiteW: 54_000, typicalW: expect.closeTo(23_760, 6) },
+      { name: 'Processors, breakouts and nodes', fullWhiteW: 4000, typicalW: 4000 },
       { name: 'Lamps', fullWhiteW: 2000, typicalW: 2000 },
       { name: 'People', fullWhiteW: 1300, typicalW: 1300 },
     ]);

@@ -16,6 +16,6 @@ test('workHeat prints lines that a maths library evaluates to their value', () =
 test('workHeat works the warm-up only where there is a hall', () => {
   const figures = (inputs: Parameters<typeof workHeat>[0]) =>
     new Set(workHeat(inputs, computeHeat(inputs)).map((step) => step.figure));
-  expect(figures(heatInputs()).has('warm-up without cooling')).toBe(false);
-  expect(figures(heatInputs({ hall: statedHall })).has('warm-up without cooling')).toBe(true);
+  expect(figures(heatInputs()).has('warm-up without cooling, air only')).toBe(false);
+  expect(figures(heatInputs({ hall: statedHall })).has('warm-up without cooling, air only')).toBe(true);
 });

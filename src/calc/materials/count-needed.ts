@@ -1,0 +1,68 @@
+import type { Cable } from '../../plan/cable';
+import type { PanelPurchase } from '../panels/panel-views';
+import type { ItemCount, SignalItems } from '../signal-items';
+import type { SurfaceSet } from '../surfaces/surface-table';
+import { countCables } from './count-cables';
+import { type GearPurchase, type NeededItem, neededItem } from './needed-item';
+import type { WiringCounts } from './wiring-counts';
+
+export interface NeededInputs {
+  readonly surfaces: SurfaceSet;
+  readonly gear: SignalItems;
+  readonly wiring: WiringCounts;
+  /** Distros that feed a circuit. */
+  readonly distroCounts: readonly ItemCount[];
+  readonly panels: readonly PanelPurchase[];
+  readonly processors: readonly GearPurchase[];
+  readonly breakouts: readonly GearPurchase[];
+  readonly nodes: readonly GearPurchase[];
+  readonly distros: readonly GearPurchase[];
+  readonly cables: readonly Cable[];
+}
+
+function panelCounts({ surfaces }: SurfaceSet): { itemId: string; count: number }[] {
+  const counts = new Map<string, number>();
+  for (const table of surfaces) {
+    const own = new Float64Array(table.types.length);
+    for (let i = 0; i < table.count; i++) own[table.type[i]!] = own[table.type[i]!]! + 1;
+    table.types.forEach(({ panelId }, t) => {
+      counts.set(panelId, (counts.get(panelId) ?? 0) + own[t]!);
+    });
+  }
+  return [...counts].map(([itemId, count]) => ({ itemId, count }));
+}
+
+/** Entries of which an item is chosen. */
+function chosen(counts: readonly ItemCount[]): { itemId: string; count: number }[] {
+  return counts.flatMap(({ itemId, count }) => (itemId === null ? [] : [{ itemId, count }]));
+}
+
+/** Render nodes that the zones ask for although nobody has chosen one. */
+function unchosenNodes(counts: readonly ItemCount[]): NeededItem[] {
+  return counts
+    .filter(({ itemId }) => itemId === null)
+    .map(({ count }) => ({
+      itemId: 'node',
+      group: 'signal',
+      name: 'Render node, none chosen',
+      needed: count,
+      massKgEach: 0,
+      priceEach: null,
+      countedAs: 'one a zone',
+    }));
+}
+
+/** Everything countable but cases, from the surfaces, the zones, their wiring and the circuits. What is not needed has no entry. */
+export function countNeeded(inputs: NeededInputs): readonly NeededItem[] {
+  const { gear, panels, processors, breakouts, nodes, distros } = inputs;
+  const items: NeededItem[] = [
+    ...panelCounts(inputs.surfaces).map((c) => neededItem(panels, c, 'panels', 'panels of all surfaces')),
+    ...chosen(gear.processors).map((c) => neededItem(processors, c, 'signal', 'one a zone')),
+    ...chosen(gear.breakouts).map((c) => neededItem(breakouts, c, 'signal', 'each that has a run')),
+    ...chosen(gear.nodes).map((c) => neededItem(nodes, c, 'signal', 'one a zone')),
+    ...unchosenNodes(gear.nodes),
+    ...chosen(inputs.distroCounts).map((c) => neededItem(distros, c, 'power', 'each that has a circuit')),
+    ...countCables(inputs.cables, inputs.wiring),
+  ];
+  return items.filter(({ needed }) => needed > 0);
+}

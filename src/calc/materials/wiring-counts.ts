@@ -1,0 +1,9 @@
+/** Counts of the wiring and the circuits that cables follow from. */
+export interface WiringCounts {
+  readonly runs: number;
+  readonly panelsOnRuns: number;
+  readonly circuits: number;
+  readonly panelsOnCircuits: number;
+  readonly breakouts: number;
+  readonly zones: number;
+}
