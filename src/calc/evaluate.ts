@@ -1,6 +1,8 @@
 import type { Panel } from '../plan/panel';
 import type { Plan } from '../plan/plan';
+import { checkCeilings } from './ceilings/check-ceilings';
 import { layOutCeilings } from './ceilings/lay-out-ceilings';
+import { workCeilings } from './ceilings/work-ceilings';
 import type { Chapter, ChapterId, Check, Severity, Step } from './chapter';
 import type { Evaluation } from './evaluation';
 import { computeHeadline } from './headline';
@@ -35,7 +37,9 @@ import { wireStage } from './runs/wire-stage';
 import { workRuns } from './runs/work-runs';
 import { countSignalItems } from './signal-items';
 import { joinSurfaces } from './surfaces/join-surfaces';
+import { checkWalls } from './walls/check-walls';
 import { layOutWalls } from './walls/lay-out-walls';
+import { workWalls } from './walls/work-walls';
 import { checkWish } from './wish/check-wish';
 import { computeWish } from './wish/compute-wish';
 import { checkZones } from './zones/check-zones';
@@ -148,16 +152,35 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     materials: chapterOf('materials', computeMaterials, checkMaterials, workMaterials),
     wish: chapterOf('wish', computeWish, checkWish, () => []),
   };
-  const wallsChapter = memo((results: Evaluation['walls']['results']): Evaluation['walls'] => ({
-    results,
-    checks: [],
-    working: [],
-  }));
-  const ceilingsChapter = memo((results: Evaluation['ceilings']['results']): Evaluation['ceilings'] => ({
-    results,
-    checks: [],
-    working: [],
-  }));
+  const wallsChapter = memo(
+    (
+      plan: Pick<Plan, 'walls'>,
+      wish: Pick<Plan['wish'], 'hall' | 'vehicle' | 'wall'>,
+      shapes: readonly PanelShape[],
+    ): Evaluation['walls'] => {
+      const results = walls(plan.walls, shapes);
+      return {
+        results,
+        checks: checkWalls(plan.walls, shapes, results, wish.hall, wish.vehicle, wish.wall),
+        working: workWalls(plan.walls, shapes, results),
+      };
+    },
+  );
+  const ceilingsChapter = memo(
+    (
+      plan: Pick<Plan, 'ceilings'>,
+      wish: Pick<Plan['wish'], 'hall' | 'vehicle'>,
+      shapes: readonly PanelShape[],
+      below: Evaluation['walls']['results'],
+    ): Evaluation['ceilings'] => {
+      const results = ceilings(plan.ceilings, shapes, below);
+      return {
+        results,
+        checks: checkCeilings(plan.ceilings, shapes, below, results, wish.hall, wish.vehicle),
+        working: workCeilings(plan.ceilings, shapes, below, results),
+      };
+    },
+  );
 
   /** From top to bottom: each line takes what it hangs on from the lines above. */
   function evaluate(plan: Plan): Evaluation {
@@ -168,9 +191,10 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       processors: catalogue.processors,
       typicalLevel: plan.power.typicalLevel,
     });
-    const wallsChapterNow = wallsChapter(walls(plan.walls, shapes));
-    const ceilingsChapterNow = ceilingsChapter(ceilings(plan.ceilings, shapes, wallsChapterNow.results));
-    const surfaces = join(wallsChapterNow.results, ceilingsChapterNow.results);
+    const { hall, vehicle, wall } = wish;
+    const wallsNow = wallsChapter({ walls: plan.walls }, { hall, vehicle, wall }, shapes);
+    const ceilingsNow = ceilingsChapter({ ceilings: plan.ceilings }, { hall, vehicle }, shapes, wallsNow.results);
+    const surfaces = join(wallsNow.results, ceilingsNow.results);
     const picture = chapters.picture({ picture: plan.picture, surfaces });
     const ports = chapters.ports({
       signal,
@@ -185,7 +209,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       signal,
       surfaces,
       walls: views.paths(plan.walls),
-      ceilings: ceilingsChapterNow.results,
+      ceilings: ceilingsNow.results,
       ports: ports.results,
       zones: zones.results,
       solve,
@@ -229,19 +253,19 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       cables: catalogue.cables,
       wiring: wiringCounts(runs.results, power.results, zones.results, surfaces.total),
     });
-    const wishChapter = chapters.wish({
+    const wishNow = chapters.wish({
       wish,
-      wall: wallsChapterNow.results.walls[0] ?? null,
+      wall: wallsNow.results.walls[0] ?? null,
       picture: picture.results,
       heat: heat.results,
       materials: materials.results,
     });
     const all = {
       surfaces,
-      wish: wishChapter,
+      wish: wishNow,
       panels,
-      walls: wallsChapterNow,
-      ceilings: ceilingsChapterNow,
+      walls: wallsNow,
+      ceilings: ceilingsNow,
       picture,
       ports,
       zones,

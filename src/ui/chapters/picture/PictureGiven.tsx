@@ -6,7 +6,7 @@ import { usePlan } from '../../state/use-plan';
 import { usePlanField } from '../../state/use-plan-field';
 import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
-import { modeWords } from './mode-words';
+import { modeWords } from '../../bench/mode-words';
 
 const depths = ['8', '10', '12'] as const;
 

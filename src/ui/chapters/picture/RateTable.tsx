@@ -8,7 +8,7 @@ import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
 import { ProgressBar } from '../../widgets/ProgressBar';
 import { StatusGlyph } from '../../widgets/StatusGlyph';
-import { modeWords } from './mode-words';
+import { modeWords } from '../../bench/mode-words';
 
 const all = '';
 
