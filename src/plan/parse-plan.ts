@@ -60,7 +60,7 @@ function placeOf(error: unknown, text: string): string {
 }
 
 function readDocument(value: unknown): ParsedPlan {
-  const strange = tidyJsonValue(value);
+  const fault = tidyJsonValue(value);
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return notAPlan;
   const document = value as UncheckedRecord;
   if (document.format !== planFormat) return notAPlan;
@@ -72,7 +72,7 @@ function readDocument(value: unknown): ParsedPlan {
     const sentence = `This plan was written by a newer version of the program (format ${version}, this one reads up to ${planVersion}).`;
     return { refused: 'newer', path: 'version', sentence };
   }
-  if (strange !== undefined) return invalid(pathText(strange), 'this program knows no such field');
+  if (fault !== undefined) return invalid(pathText(fault.path), fault.reason);
   const judged = judge<Plan>(planSchema, migrate(document, version));
   return 'value' in judged ? { plan: judged.value } : invalid(judged.path, judged.reason, judged.faults - 1);
 }

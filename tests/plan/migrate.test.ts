@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { migrate } from '../../src/plan/migrate';
+import { migrations } from '../../src/plan/migrations/migrations';
+import { planVersion } from '../../src/plan/plan';
+
+test('there is one migration from every version before this one, in order', () => {
+  expect(migrations.map(({ from }) => from)).toEqual(Array.from({ length: planVersion }, (_, version) => version));
+});
+
+test('migrate runs every step from the version it is given on, and says the present version', () => {
+  expect(migrate({ version: 0, lengths: 'imperial' }, 0)).toMatchObject({ version: planVersion, lengths: 'feet' });
+});
+
+test('migrate leaves a document of the present version as it is', () => {
+  const document = { version: planVersion, lengths: 'imperial' };
+  expect(migrate(document, planVersion)).toBe(document);
+});
