@@ -10,7 +10,8 @@ import type { Format } from './format';
 import { LineBuilder } from './line-builder';
 import type { StageParts } from './stage-parts';
 import { surfaceLabels } from './surface-labels';
-import { legTints, noTint, type Tint, tintPanels } from './tint-panels';
+import { tintLegend } from './tint-legend';
+import { noTint, type Tint, tintPanels } from './tint-panels';
 import { traceEdges } from './trace-edges';
 import { type From, layOutUnrolled, type StripLayout, type UnrolledGrid } from './unrolled-grid';
 import { zoneOfPanels } from './zone-of-panels';
@@ -75,7 +76,7 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
       dimensions: heightDimensions(grid, format),
       labels: [...zones.labels, ...surfaceLabels(grid, parts.reachMm, format), ...wiring.labels],
       notes: [sideNote(table, options.from)],
-      legend: legendOf(parts, options.tint),
+      legend: options.tint === 'leg' ? tintLegend(parts, 'leg') : [],
     },
   };
 }
@@ -167,10 +168,4 @@ function sideNote(table: SurfaceTable, from: From): string {
   return from === 'inside'
     ? 'seen from inside, facing the wall'
     : 'seen from behind: left and right are as the crew sees them';
-}
-
-function legendOf(parts: StageParts, tint: Tint) {
-  if (tint !== 'leg') return [];
-  const legs = [...new Set(parts.power.circuits.map((circuit) => circuit.leg))].sort();
-  return legs.map((leg) => ({ tint: legTints[leg], text: leg }));
 }

@@ -141,6 +141,8 @@ function runsOf(surfaces: SurfaceSet, zones: readonly Zone[], split: number): Ru
     runOf,
     placeOf,
     surfaces: [],
+    zones: [],
+    existing: null,
     portsUsed: runs.length,
     portsLeast: runs.length,
     panelsPerPortMin: null,

@@ -1,17 +1,19 @@
-import { type KeyboardEvent, type ReactNode, useMemo, useRef, useState } from 'react';
-import type { Drawing } from '../../sheets/drawing';
+import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
+import type { Drawing, Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
 import { placeLabels } from '../../sheets/place-labels';
 import type { StageParts } from '../../sheets/stage-parts';
 import { DimensionLines } from './DimensionLines';
+import { Legend } from './Legend';
 import { ScaleBar } from './ScaleBar';
-import { Shapes, thresholdOf } from './Shapes';
+import { Shapes } from './Shapes';
 import { Texts } from './Texts';
 import { textHeights } from './text-heights';
 import { usePointer } from './use-pointer';
 import { useView } from './use-view';
 import { ViewButtons } from './ViewButtons';
 import { type Margins, type Size, toDrawing } from './view';
+import { visiblePath } from './visible-path';
 import './drawings.css';
 
 interface DrawingViewProps {
@@ -24,10 +26,10 @@ interface DrawingViewProps {
   readonly format: Format;
   /** Number of the panel at a point of the drawing, -1 for none. */
   readonly panelUnder: (xMm: number, yMm: number) => number;
-  /** Path data, in the drawing's millimetres, round these panels. */
-  readonly outlineOf: (panels: readonly number[]) => string;
-  /** Path data of the chain that a picked panel hangs on. */
-  readonly chainOf?: (panel: number) => string | null;
+  /** Lines round these panels. */
+  readonly outlineOf: (panels: readonly number[]) => Lines;
+  /** Line of the chain that a picked panel hangs on. */
+  readonly chainOf?: (panel: number) => Lines | null;
   /** One line of words for a panel. */
   readonly describe: (panel: number) => string | null;
   /** The panel beside another one, as drawn: right is +1, up is +1; null at the edge. */
@@ -72,7 +74,7 @@ export function DrawingView(props: DrawingViewProps) {
   );
 
   const outline = useMemo(() => outlineOf(picked), [outlineOf, picked]);
-  const chain = useMemo(() => (picked.length === 1 ? (chainOf?.(picked[0]!) ?? '') : ''), [chainOf, picked]);
+  const chain = useMemo(() => (picked.length === 1 ? (chainOf?.(picked[0]!) ?? null) : null), [chainOf, picked]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const arrow = arrows[event.key];
@@ -104,12 +106,10 @@ export function DrawingView(props: DrawingViewProps) {
       >
         {view !== null && size !== null && (
           <svg width={size.width} height={size.height} aria-hidden="true" data-scale={view.scale}>
-            <g transform={`scale(${view.scale}) translate(${-view.leftMm} ${-view.topMm})`}>
-              <Shapes drawing={drawing} scale={thresholdOf(drawing, view.scale)} />
-              <path className="overlay-chain" d={chain} />
-              <path className="overlay-selected" d={outline} />
-              {hovered !== null && <path className="overlay-hovered" d={outlineOf([hovered])} />}
-            </g>
+            <Shapes drawing={drawing} view={view} size={size} />
+            {chain !== null && <path className="overlay-chain" d={visiblePath(chain, view, size)} />}
+            {picked.length > 0 && <path className="overlay-selected" d={visiblePath(outline, view, size)} />}
+            {hovered !== null && <path className="overlay-hovered" d={visiblePath(outlineOf([hovered]), view, size)} />}
             <DimensionLines dimensions={drawing.dimensions} view={view} />
             <Texts texts={texts} />
           </svg>
@@ -118,7 +118,7 @@ export function DrawingView(props: DrawingViewProps) {
       <div className="board-foot">
         <ViewButtons onCloser={() => zoomBy(1.25)} onFarther={() => zoomBy(0.8)} onAll={showAll} />
         {view !== null && <ScaleBar scale={view.scale} lengths={props.lengths} format={props.format} />}
-        <Legend drawing={drawing} />
+        <Legend entries={drawing.legend} />
         <span className="board-read">{read === null ? drawing.notes.join('; ') : props.describe(read)}</span>
       </div>
     </div>
@@ -131,12 +131,3 @@ const arrows: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [0, 1],
   ArrowDown: [0, -1],
 };
-
-function Legend({ drawing }: { readonly drawing: Drawing }): ReactNode {
-  return drawing.legend.map((entry) => (
-    <span key={entry.text} className="board-legend">
-      <i className={`tint-box tint-${entry.tint}`} />
-      {entry.text}
-    </span>
-  ));
-}

@@ -9,7 +9,6 @@ import { type Picked, pickedPanels } from '../../sheets/picked-panels';
 import type { StageParts } from '../../sheets/stage-parts';
 import type { Tint } from '../../sheets/tint-panels';
 import { DrawingView } from './DrawingView';
-import { pathData } from './path-data';
 import { useSize } from './use-size';
 import { useSteadyParts } from './use-steady-parts';
 
@@ -32,7 +31,7 @@ export function FromAbove(props: FromAboveProps) {
   const size = useSize(windowRef);
   const drawing = useMemo(() => drawFromAbove(parts, tint, format), [parts, tint, format]);
   const picked = useMemo(() => pickedPanels(parts, props.picked), [parts, props.picked]);
-  const outlineOf = useCallback((panels: readonly number[]) => pathData(outlineFromAbove(parts, panels)), [parts]);
+  const outlineOf = useCallback((panels: readonly number[]) => outlineFromAbove(parts, panels), [parts]);
   const row = panelAt(parts.surfaces, picked[0] ?? -1)?.row ?? 1;
   return (
     <DrawingView

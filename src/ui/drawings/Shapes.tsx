@@ -1,44 +1,28 @@
 import { memo } from 'react';
 import type { Drawing, Fill, Stroke } from '../../sheets/drawing';
-import { pathData } from './path-data';
+import type { Size, View } from './view';
+import { visiblePath } from './visible-path';
 
 interface ShapesProps {
   readonly drawing: Drawing;
-  /** Scale rounded to the step from which on the same items show, so that a zoom seldom renders anew. */
-  readonly scale: number;
+  readonly view: View;
+  readonly size: Size;
 }
 
-/** Fills and strokes of a drawing: one path for each, however many panels. The caller sets the scale on a group round it. */
-export const Shapes = memo(function Shapes({ drawing, scale }: ShapesProps) {
+/** Fills, strokes and marks of a drawing in pixels of its window: one path for each, however many panels. */
+export const Shapes = memo(function Shapes({ drawing, view, size }: ShapesProps) {
+  const path = (item: Fill | Stroke, className: string, key: string) =>
+    view.scale < item.leastScale ? null : (
+      <path key={key} className={className} d={visiblePath(item.lines, view, size)} />
+    );
   return (
     <>
-      <Fills fills={drawing.fills} scale={scale} />
-      {drawing.strokes.map((stroke, i) =>
-        scale < stroke.leastScale ? null : (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the items of one drawing keep their order
-          <path key={i} className={strokeClass(stroke)} d={pathData(stroke.lines)} />
-        ),
-      )}
-      <Fills fills={drawing.marks} scale={scale} />
+      {drawing.fills.map((fill, i) => path(fill, fillClass(fill), `fill ${i}`))}
+      {drawing.strokes.map((stroke, i) => path(stroke, strokeClass(stroke), `stroke ${i}`))}
+      {drawing.marks.map((mark, i) => path(mark, fillClass(mark), `mark ${i}`))}
     </>
   );
 });
-
-function Fills({ fills, scale }: { readonly fills: readonly Fill[]; readonly scale: number }) {
-  return fills.map((fill, i) =>
-    // biome-ignore lint/suspicious/noArrayIndexKey: the items of one drawing keep their order
-    scale < fill.leastScale ? null : <path key={i} className={fillClass(fill)} d={pathData(fill.lines)} />,
-  );
-}
-
-/** The greatest of the drawing's own thresholds that this scale reaches. */
-export function thresholdOf(drawing: Drawing, scale: number): number {
-  let reached = 0;
-  for (const { leastScale } of [...drawing.fills, ...drawing.strokes, ...drawing.marks]) {
-    if (leastScale <= scale && leastScale > reached) reached = leastScale;
-  }
-  return reached;
-}
 
 function fillClass(fill: Fill): string {
   return typeof fill.paint === 'number' ? `sheet-fill tint-${fill.paint}` : `sheet-fill fill-${fill.paint}`;

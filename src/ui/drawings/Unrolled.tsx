@@ -3,7 +3,9 @@ import { chainThrough } from '../../sheets/chain-through';
 import { dataChains, powerChains } from '../../sheets/chains';
 import { describePanel } from '../../sheets/describe-panel';
 import { drawUnrolled, type UnrolledDrawing } from '../../sheets/draw-unrolled';
+import type { Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
+import { LineBuilder } from '../../sheets/line-builder';
 import { type Picked, pickedPanels } from '../../sheets/picked-panels';
 import type { StageParts } from '../../sheets/stage-parts';
 import { stripsForSheet } from '../../sheets/strips-for-sheet';
@@ -11,7 +13,6 @@ import type { Tint } from '../../sheets/tint-panels';
 import { traceEdges } from '../../sheets/trace-edges';
 import { columnLeftMm, type From, panelUnder, rowTopMm, type StripLayout } from '../../sheets/unrolled-grid';
 import { DrawingView } from './DrawingView';
-import { pathData } from './path-data';
 import { useSize } from './use-size';
 import { useSteadyParts } from './use-steady-parts';
 import type { Size } from './view';
@@ -41,13 +42,15 @@ export function Unrolled(props: UnrolledProps) {
     [parts, surfaceId, from, tint, strips, format],
   );
   const picked = useMemo(() => pickedPanels(parts, props.picked), [parts, props.picked]);
-  const outlineOf = useCallback((panels: readonly number[]) => (drawn === null ? '' : outline(drawn, panels)), [drawn]);
+  const outlineOf = useCallback(
+    (panels: readonly number[]) => (drawn === null ? noLines : outline(drawn, panels)),
+    [drawn],
+  );
   const chainOf = useCallback(
     (panel: number) => {
       if (drawn === null) return null;
       const chains = tint === 'circuit' || tint === 'leg' ? powerChains(parts, 'leg') : dataChains(parts);
-      const lines = chainThrough(drawn.grid, drawn.offset, chains, panel);
-      return lines === null ? null : pathData(lines);
+      return chainThrough(drawn.grid, drawn.offset, chains, panel);
     },
     [drawn, parts, tint],
   );
@@ -96,21 +99,23 @@ function heightOf(parts: StageParts, surfaceId: string): number {
   return (table?.rows ?? 1) * (table?.types[0]?.heightMm ?? 1);
 }
 
+const noLines = new LineBuilder().build();
+
 /** Round the panels where they are many, round the one where it is one: a hover must cost nothing. */
-function outline({ grid, offset }: UnrolledDrawing, panels: readonly number[]): string {
+function outline({ grid, offset }: UnrolledDrawing, panels: readonly number[]): Lines {
   const locals = panels.map((panel) => panel - offset).filter((local) => local >= 0 && local < grid.table.count);
   const only = locals[0];
-  if (only === undefined) return '';
+  if (only === undefined) return noLines;
   if (locals.length > 1) {
     const inside = new Set(locals);
-    return pathData(traceEdges(grid, (a, b) => inside.has(a) !== inside.has(b)).build());
+    return traceEdges(grid, (a, b) => inside.has(a) !== inside.has(b)).build();
   }
   const column = grid.table.column[only]!;
   const row = grid.table.row[only]!;
   const strip = grid.strips[grid.stripOf[column]!]!;
   const left = columnLeftMm(grid, strip, column);
-  const right = left + grid.columnWidthMm;
-  return `M${left} ${rowTopMm(grid, strip, row)}H${right}V${rowTopMm(grid, strip, row - 1)}H${left}Z`;
+  const [top, bottom] = [rowTopMm(grid, strip, row), rowTopMm(grid, strip, row - 1)];
+  return new LineBuilder().rectangle(left, top, left + grid.columnWidthMm, bottom).build(true);
 }
 
 function neighbour({ grid, offset }: UnrolledDrawing, local: number, right: number, up: number): number | null {

@@ -1,0 +1,19 @@
+import type { Format } from './format';
+import type { StageParts } from './stage-parts';
+
+/** What stands on the stage, in a sentence for each surface: what a picture of it shows to whoever cannot see it. */
+export function describeStage({ walls, ceilings }: Pick<StageParts, 'walls' | 'ceilings'>, format: Format): string {
+  const name = (surface: { readonly letter: string; readonly name: string }) =>
+    `${surface.letter} ${surface.name}`.trim();
+  const ofWalls = walls.map((wall) => {
+    const inside = wall.insideDiameterMm === null ? [] : [`${format(wall.insideDiameterMm, 'mm')} across inside`];
+    const opening = wall.openingMm === null ? [] : [`open by ${format(wall.openingMm, 'mm')}`];
+    const high = `${format(wall.heightMm, 'mm')} high`;
+    return `${[`${name(wall)}: ${wall.columns} columns of ${wall.rows} rows`, high, ...inside, ...opening].join(', ')}.`;
+  });
+  const ofCeilings = ceilings.map(({ table, ...ceiling }) => {
+    const trim = table.count === 0 ? '' : `, trim ${format(table.zMm[0]!, 'mm')}`;
+    return `${name(ceiling)}: ${table.count} panels overhead${trim}.`;
+  });
+  return [...ofWalls, ...ofCeilings].join(' ') || 'Nothing stands on the stage yet.';
+}

@@ -1,0 +1,54 @@
+import type { Opening } from '../../../sheets/find-opening';
+import type { StageParts } from '../../../sheets/stage-parts';
+import type { Outlook } from './camera-views';
+import type { StageExtent } from './stage-extent';
+
+/** Where the plan does not state the vehicle: a usual lorry, common practice, no source. Its length is never stated. */
+const usual = { widthMm: 2550, heightMm: 4000 };
+const bodyM = 6.2;
+const cabM = 1.9;
+const clearM = 0.45;
+
+/** Two unit cards, cab and body, as matrices of the scene: the vehicle that must drive in, before the opening, or behind the stage on its far side. */
+export function vehicleCards(
+  vehicle: StageParts['vehicle'],
+  opening: Pick<Opening, 'middle' | 'outX' | 'outY'> | null,
+  outlook: Pick<Outlook, 'x' | 'y'>,
+  extent: StageExtent,
+): Float32Array {
+  const width = (vehicle.widthMm ?? usual.widthMm) / 1000;
+  const height = (vehicle.heightMm ?? usual.heightMm) / 1000;
+  const out = opening === null ? { x: -outlook.x, y: -outlook.y } : { x: opening.outX, y: opening.outY };
+  const nose =
+    opening === null
+      ? {
+          x: extent.x + outlook.y * (extent.radius + width),
+          y: -extent.z - outlook.x * (extent.radius + width),
+        }
+      : { x: opening.middle.xMm / 1000 + out.x * 1.5, y: opening.middle.yMm / 1000 + out.y * 1.5 };
+  const cards = new Float32Array(32);
+  card(cards, 0, nose, out, { from: 0, long: cabM, wide: width * 0.94, high: Math.min(height * 0.78, 3) - clearM });
+  card(cards, 16, nose, out, { from: cabM + 0.25, long: bodyM, wide: width, high: height - clearM });
+  return cards;
+}
+
+interface CardSize {
+  readonly from: number;
+  readonly long: number;
+  readonly wide: number;
+  readonly high: number;
+}
+
+/** A unit card has its middle at (0, 0) of its face and reaches from z = -1 to 0; its face here looks into the stage. */
+function card(
+  cards: Float32Array,
+  at: number,
+  nose: { readonly x: number; readonly y: number },
+  out: { readonly x: number; readonly y: number },
+  { from, long, wide, high }: CardSize,
+): void {
+  cards.set([out.y * wide, 0, out.x * wide, 0], at);
+  cards.set([0, high, 0, 0], at + 4);
+  cards.set([-out.x * long, 0, out.y * long, 0], at + 8);
+  cards.set([nose.x + out.x * from, clearM + high / 2, -(nose.y + out.y * from), 1], at + 12);
+}
