@@ -14,9 +14,21 @@ export interface WishInputs {
   readonly materials: MaterialsResults;
 }
 
-/** Length of a flat wall or inside diameter of a ring: what the wish calls across. */
-function acrossMm(wish: Wish, wall: WallResult): number | null {
-  return wish.wall.form === 'ring' ? wall.insideDiameterMm : wall.columns * wall.columnWidthMm;
+/** Inside diameter of a ring, or from end to end of a flat wall along its face: what the wish calls across. */
+function acrossMm(wish: Wish, { insideDiameterMm, frontMm }: WallResult): number | null {
+  if (wish.wall.form === 'ring') return insideDiameterMm;
+  const last = frontMm.length;
+  return Math.hypot(frontMm[last - 2]! - frontMm[0]!, frontMm[last - 1]! - frontMm[1]!);
+}
+
+/** Needed counts beside what is owned and can be had, where somebody stated either. */
+function stockLines(wish: Wish, materials: MaterialsResults): WishLine[] {
+  return wish.stock.flatMap(({ itemId, owned, obtainable }, i) => {
+    const line = materials.lines.find((one) => one.itemId === itemId);
+    if (line === undefined || (owned === null && obtainable === null)) return [];
+    const asked = (owned ?? 0) + (obtainable ?? 0);
+    return [{ name: line.name, field: `wish.stock[${i}]`, asked, planned: line.needed, unit: 'count' }];
+  });
 }
 
 /** Every wished or stated limit beside what the plan comes to. */
@@ -37,6 +49,7 @@ export function computeWish({ wish, wall, heat, materials }: WishInputs): WishRe
       line('Opening', 'wish.wall.openingMm', wish.wall.openingMm, wall?.openingMm ?? null, 'mm'),
       line('Cooling', 'wish.coolingW', wish.coolingW, heat.fullWhiteW, 'W'),
       line('Budget', 'wish.budget', wish.budget, materials.priceToGet, 'money'),
+      ...stockLines(wish, materials),
     ],
   };
 }
