@@ -6,7 +6,6 @@ import { formatQuantity } from '../../units/format-quantity';
 import type { PageId } from '../state/pages';
 import type { Format } from '../widgets/use-format';
 import { formatMoneyShort } from './format-money-short';
-import { roomToWalls } from './room-to-walls';
 
 /** One cell of the strip: what is left of something that matters. */
 export interface HeadroomCell {
@@ -105,7 +104,7 @@ function fullestRun({ runs }: Evaluation): string | null {
 
 function budgetsOf(plan: Plan, evaluation: Evaluation, format: Format, options: DisplayOptions): Budget[] {
   const { headline, power, heat, materials } = evaluation;
-  const room = roomToWalls(plan.wish.hall, evaluation.walls.results.walls);
+  const room = evaluation.walls.checks.find((check) => check.id === 'walls.hall-fit');
   const processor = fullestProcessor(evaluation);
   const owned = processorsOwned(plan, evaluation);
   const leg = power.results.legs.filter((one) => one.leg !== 'N').toSorted((a, b) => b.currentA - a.currentA)[0];
@@ -120,8 +119,8 @@ function budgetsOf(plan: Plan, evaluation: Evaluation, format: Format, options: 
       key: 'room',
       title: 'Room to the walls',
       page: 'walls',
-      used: room?.usedMm ?? null,
-      limit: room?.limitMm ?? null,
+      used: room?.measured ?? null,
+      limit: room?.limit ?? null,
       write: (mm) => format(mm, 'mm'),
       judgedBy: ['walls.hall-fit'],
     },
