@@ -1,11 +1,11 @@
 import type { Check } from '../chapter';
-import type { PanelPower } from '../panels/panel-views';
 import { earthLeakage } from '../tables/earth-leakage';
 import type { PowerInputs } from './compute-power';
 import type { PowerResults } from './power-result';
 import { usedPanels } from './used-panels';
+import { worstCircuit } from './worst-circuit';
 
-/** Panels of one type behind one residual-current device of 30 mA. Source: IEC 60364-5-53, from memory. */
+/** Panels that leak so much each behind one residual-current device of 30 mA. Source: IEC 60364-5-53, from memory. */
 export function panelsBehindDevice(leakageMa: number): number {
   return Math.floor((earthLeakage.share * earthLeakage.tripMa) / leakageMa + 1e-9);
 }
@@ -14,10 +14,8 @@ export function panelsBehindDevice(leakageMa: number): number {
  * Standing leakage of the panels on one circuit, if that circuit had a device of its own of 30 mA. The plan does not state the
  * devices, so this never marks the chapter.
  */
-export function checkLeakage({ panels, surfaces }: PowerInputs, { circuits, order }: PowerResults): Check[] {
-  const used = usedPanels({ panels, surfaces });
-  const leakageOf = (panel: PanelPower) => panel.power.leakageMa ?? 0;
-  if (circuits.length === 0 || order.length === 0) return [];
+export function checkLeakage(inputs: PowerInputs, results: PowerResults): Check[] {
+  const used = usedPanels(inputs);
   const common = { id: 'power.leakage', chapter: 'power', unit: 'count' } as const;
   const unstated = used.filter((panel) => panel.power.leakageMa === null);
   if (unstated.length > 0) {
@@ -33,22 +31,19 @@ export function checkLeakage({ panels, surfaces }: PowerInputs, { circuits, orde
       },
     ];
   }
-  const leakiest = used.reduce((a, b) => (leakageOf(b) > leakageOf(a) ? b : a), used[0]!);
-  if (used.length === 0 || leakageOf(leakiest) === 0) return [];
-  const limit = panelsBehindDevice(leakageOf(leakiest));
-  const most = circuits.reduce((a, b) => (b.count > a.count ? b : a));
+  const worst = worstCircuit(inputs, results, (panel) => panel.power.leakageMa ?? 0);
+  if (worst === null) return [];
+  const { circuit, sum } = worst;
+  const limit = panelsBehindDevice(sum / circuit.count);
   return [
     {
       ...common,
-      severity: most.count > limit ? 'offer' : 'pass',
-      measured: most.count,
+      severity: circuit.count > limit ? 'offer' : 'pass',
+      measured: circuit.count,
       limit,
-      where: [
-        { kind: 'circuit', name: `circuit ${most.name}` },
-        { kind: 'item', name: leakiest.name },
-      ],
+      where: [{ kind: 'circuit', name: `circuit ${circuit.name}` }],
       sentence:
-        'The longest circuit has {measured} panels; a residual-current device of 30 mA on each circuit stands the leakage of {limit}. Choose the devices with an electrician.',
+        'The circuit that leaks most has {measured} panels; a residual-current device of 30 mA stands the leakage of {limit} such. Choose the devices with an electrician.',
     },
   ];
 }

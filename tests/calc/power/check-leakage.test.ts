@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { panelsBehindDevice } from '../../../src/calc/power/check-leakage';
 import { powerCheck } from '../../arbitraries/power-inputs';
-import { powerPanel } from '../../arbitraries/power-surfaces';
+import { powerPanel, surfaceOf, surfaceSet } from '../../arbitraries/power-surfaces';
 
 describe('checkLeakage', () => {
   it('power.leakage: 1 mA a panel lets 9 behind 30 mA (IEC 60364-5-53, from memory); more never marks the chapter', () => {
@@ -11,6 +11,17 @@ describe('checkLeakage', () => {
     expect(leaking(0)).toBeUndefined();
     expect(powerCheck('power.leakage')).toMatchObject({ severity: 'offer', measured: null, limit: null });
   });
+});
+
+it('power.leakage looks at the circuit that leaks most, not at the longest', () => {
+  // A wall of 12 panels a column at 0.1 mA, a ceiling of 4 a column at 3 mA: 12 mA against 9 mA, 3 such panels.
+  const surfaces = surfaceSet(
+    surfaceOf({ columns: 2, rows: 12 }),
+    surfaceOf({ columns: 1, rows: 4, surfaceId: 'ceiling', kind: 'ceiling', rowPanel: () => 'q' }),
+  );
+  const panels = [powerPanel('p', { leakageMa: 0.1 }), powerPanel('q', { leakageMa: 3 })];
+  const found = powerCheck('power.leakage', { surfaces, panels });
+  expect(found).toMatchObject({ severity: 'offer', measured: 4, limit: 3 });
 });
 
 describe('panelsBehindDevice', () => {
