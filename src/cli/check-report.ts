@@ -1,4 +1,4 @@
-import type { Check, Severity, Unit } from '../calc/chapter';
+import type { Check, Place, Severity, Unit } from '../calc/chapter';
 import type { Evaluation, Headline } from '../calc/evaluation';
 import type { Plan } from '../plan/plan';
 import type { DisplayOptions } from '../units/display-options';
@@ -47,7 +47,7 @@ function headlineLines(headline: Headline, options: DisplayOptions): string[] {
   const supply: Figure[] = [
     ['Processors', of(headline.processors, 'count')],
     ['Breakouts', of(headline.breakouts, 'count')],
-    ['Ports used', `${of(headline.portsUsed, 'count')} (least possible ${of(headline.portsLeast, 'count')})`],
+    ['Ports used', `${of(headline.portsUsed, 'count')} (least ${of(headline.portsLeast, 'count')})`],
     ['Panels a port', rangeOf(headline.panelsPerPortMin, headline.panelsPerPortMax)],
     ['Fullest port', of(headline.fullestPortShare, 'share')],
     ['Circuits', of(headline.circuits, 'count')],
@@ -91,10 +91,20 @@ function checkLines(checks: readonly Check[], options: DisplayOptions, width: nu
 /** Places named before the rest are counted. */
 const placesNamed = 6;
 
+/** Names of the places; fields of the file only where nothing else is named. */
+function namesOf(where: readonly Place[]): string[] {
+  const things = where.filter((place) => place.kind !== 'field');
+  return (things.length > 0 ? things : where).map((place) => place.name);
+}
+
 function placeLines({ id, severity, where, fix }: Check, width: number): string[] {
   if (severity === 'pass') return [];
-  const named = where.slice(0, placesNamed).map((place) => place.name);
-  const more = where.length > placesNamed ? [`and ${where.length - placesNamed} more`] : [];
-  const parts = [id, [...named, ...more].join(', '), fix === undefined ? '' : `repair: ${fix.label}`];
+  const named = namesOf(where);
+  const more = named.length > placesNamed ? [`and ${named.length - placesNamed} more`] : [];
+  const parts = [
+    id,
+    [...named.slice(0, placesNamed), ...more].join(', '),
+    fix === undefined ? '' : `repair: ${fix.label}`,
+  ];
   return wrapText(`[${parts.filter((part) => part !== '').join('; ')}]`, width - 2).map((line) => `  ${line}`);
 }

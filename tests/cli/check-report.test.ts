@@ -51,6 +51,13 @@ test('checkReport names six places and counts the rest, and says what would repa
   expect(text).not.toContain('port 7');
 });
 
+test('checkReport names a field of the file only where nothing else is named', () => {
+  const field = { kind: 'field', name: 'wish.budget' } as const;
+  const port = { kind: 'port', name: 'port 1' } as const;
+  expect(report([checkOf({ where: [port, field] })])).toContain('[runs.reach; port 1]');
+  expect(report([checkOf({ where: [field] })])).toContain('[runs.reach; wish.budget]');
+});
+
 test('checkReport fits eighty columns, long names and long sentences too', () => {
   const long = 'A sentence of many words that goes on and on, as sentences do. '.repeat(5);
   const where = Array.from({ length: 50 }, (_, i) => ({ kind: 'panel', name: `A C${i + 100} R13` }) as const);

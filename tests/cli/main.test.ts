@@ -34,8 +34,11 @@ test('the program ends with 2 on a file that is not there, and says so on standa
 
 test('the program starts in about a second once it is built', () => {
   call(['help']);
-  const began = performance.now();
-  expect(call(['help']).status).toBe(0);
-  // Half a second on a quiet machine; the bound leaves room for one that runs every test at once.
-  expect(performance.now() - began).toBeLessThan(3000);
+  const taken = [1, 2, 3].map(() => {
+    const began = performance.now();
+    expect(call(['help']).status).toBe(0);
+    return performance.now() - began;
+  });
+  // A fifth of a second on a quiet machine; the bound leaves room for one that runs every test at once.
+  expect(Math.min(...taken)).toBeLessThan(2000);
 });

@@ -16,6 +16,10 @@ test('wrapText leaves a word that is longer than the width whole, on a line of i
   expect(wrapText('a incomprehensible b', 5)).toEqual(['a', 'incomprehensible', 'b']);
 });
 
+test('wrapText keeps together what a no-break space joins', () => {
+  expect(wrapText('a 468\u202f000 px', 6)).toEqual(['a', '468\u202f000', 'px']);
+});
+
 test('wrapText of nothing is no line', () => {
   expect(wrapText('  ', 10)).toEqual([]);
 });
