@@ -78,10 +78,9 @@ export function createDesk(parts: DeskParts): Desk {
   const open = () => getState().bench?.store.getState();
 
   /** Takes over what another tab wrote. A load, not a change: it is not written again. */
-  async function followShelf(key: string, mayWrite: boolean): Promise<void> {
-    const claimed = shown;
-    const text = await shelf.read(key).catch(() => null);
-    const bench = getState().bench;
+  async function followShelf(claimed: Claim, mayWrite: boolean): Promise<void> {
+    const text = await shelf.read(claimed.key).catch(() => null);
+    const { bench } = getState();
     const state = bench?.store.getState();
     if (!bench || !state?.follows || claimed !== shown) return;
     const parsed = text === null ? null : parts.parse(text);
@@ -96,7 +95,7 @@ export function createDesk(parts: DeskParts): Desk {
     await autosave.flush();
     const mine: { claim: Claim | null } = { claim: null };
     const claimed = await parts.lock.claim(key, () => {
-      if (mine.claim && mine.claim === shown) void followShelf(key, true);
+      if (mine.claim) void followShelf(mine.claim, true);
     });
     mine.claim = { key, held: claimed.held, release: claimed.release };
     return mine.claim;
@@ -215,7 +214,7 @@ export function createDesk(parts: DeskParts): Desk {
   };
 
   channel.hear((key) => {
-    if (open()?.follows && open()?.documentKey === key) void followShelf(key, false);
+    if (shown?.key === key && open()?.follows) void followShelf(shown, false);
   });
 
   return { store, actions };

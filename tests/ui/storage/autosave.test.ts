@@ -94,6 +94,16 @@ test.each(['full', 'refused'] as const)(
   },
 );
 
+test('a write that failed is tried again by itself', async () => {
+  const { shelf, clock, autosave } = setUp();
+  shelf.refuse('full');
+  autosave.changed('k', planCalled('one'));
+  await clock.pass(1000);
+  shelf.refuse(null);
+  await clock.pass(5000);
+  expect(shelf.writes).toEqual([['k', 'one']]);
+});
+
 test('a plan that cannot be written out counts as failed', async () => {
   const { clock, states } = setUp();
   const shelf = createMemoryShelf();

@@ -102,3 +102,20 @@ test('a tab that opened another plan meanwhile does not take over the one it lef
   await clock.pass(10_000);
   expect(stateOf(second.desk)).toMatchObject({ documentKey: 'copy', plan: { name: 'New plan' } });
 });
+
+test('a tab that opens another plan gives the one it left to the tab that waits', async () => {
+  const { clock, first, second } = await twoTabs();
+  await first.desk.actions.openBlank();
+  await clock.pass(0);
+  expect(stateOf(second.desk).follows).toBe(false);
+});
+
+test('a plan that could not be opened is not held on to', async () => {
+  const { shelf, first, second } = await twoTabs();
+  shelf.put('broken', '{');
+  await first.desk.actions.openKept('broken');
+  expect(first.desk.store.getState().problem?.kind).toBe('cut-short');
+  shelf.put('broken', serialisePlan(somePlan));
+  await second.desk.actions.openKept('broken');
+  expect(stateOf(second.desk)).toMatchObject({ documentKey: 'broken', follows: false });
+});

@@ -174,6 +174,17 @@ test('opening another plan writes the one that was open first', async () => {
   expect(stateOf(desk)).toMatchObject({ page: 'wish', plan: { name: 'New plan' } });
 });
 
+test('a kept plan opens only after the one that was open is written', async () => {
+  const { shelf, openTab } = createBrowser();
+  shelf.put('old', serialisePlan(planCalled('Old')));
+  const desk = openTab();
+  await desk.actions.start('#plan=old');
+  await desk.actions.openSample();
+  benchOf(desk).actions.setField(['name'], 'Changed');
+  await desk.actions.openKept('old');
+  expect(nameText(shelf)).toBe('Changed');
+});
+
 test('visit turns the page, or opens the plan that the address names', async () => {
   const { shelf, openTab } = createBrowser();
   shelf.put('old', serialisePlan(planCalled('Old')), 1);

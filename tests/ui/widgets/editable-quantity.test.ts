@@ -17,6 +17,7 @@ test.each([
   [7315.2, 'mm', feet, undefined, `24' 0"`, ''],
   [165.1, 'mm', feet, undefined, `6 1/2"`, ''],
   [3.175, 'mm', feet, undefined, `1/8"`, ''],
+  [0.396875, 'mm', feet, undefined, `1/64"`, ''],
   [2000, 'mm', feet, undefined, `6' 6.740157"`, ''],
   [-304.8, 'mm', feet, undefined, `-1' 0"`, ''],
   [0, 'mm', feet, undefined, `0"`, ''],
