@@ -13,6 +13,8 @@ export interface UseBuildArguments {
   readonly keepOldAs?: { readonly id: string; readonly name: string } | null;
   /** A panel of the catalogue that the wall is made of and the plan does not have yet. */
   readonly addsPanel?: Panel;
+  /** The processor that drives it: the stage's from now on, and the wall's where it had its own. */
+  readonly processorId?: string;
 }
 
 /**
@@ -26,18 +28,22 @@ export const useBuild: CommandDefinition<'use-build', UseBuildArguments> = {
     const next = withHolesOf(old, args.wall);
     const { handChanges, holes } = countResting(next, plan.handChanges);
     const resting = [
-      ...(handChanges > 0 ? [`${handChanges} changes by hand`] : []),
-      ...(holes > 0 ? [`${holes} holes`] : []),
+      ...(handChanges > 0 ? [`${handChanges} ${handChanges === 1 ? 'change' : 'changes'} by hand`] : []),
+      ...(holes > 0 ? [`${holes} ${holes === 1 ? 'hole' : 'holes'}`] : []),
     ];
     const rests = resting.length === 0 ? '' : `, ${resting.join(' and ')} rest`;
     return old === undefined ? `add ${nameOf(next)}` : `replace ${nameOf(old)} by the build found${rests}`;
   },
-  apply(plan, { wall, keepOldAs, addsPanel }) {
+  apply(plan, { wall, keepOldAs, addsPanel, processorId }) {
     const place = plan.walls.findIndex(({ id }) => id === wall.id);
     return admit(
       plan,
       produce(plan, (draft) => {
         if (addsPanel !== undefined && !hasPanel(plan, addsPanel.id)) draft.catalogue.panels.push(addsPanel);
+        if (processorId !== undefined) {
+          draft.signal.processorId = processorId;
+          for (const own of draft.signal.bySurface) if (own.surfaceId === wall.id) own.processorId = processorId;
+        }
         const old = plan.walls[place];
         if (old === undefined) {
           draft.walls.push(wall);

@@ -7,6 +7,7 @@ import { FigureTable } from '../../widgets/FigureTable';
 import { GivenLink } from '../../widgets/GivenLink';
 import { useFormat } from '../../widgets/use-format';
 import { modeWords } from '../../bench/mode-words';
+import { BuildsFound } from './BuildsFound';
 import { StockTable } from './StockTable';
 
 const notStated = 'not stated';
@@ -62,16 +63,21 @@ export function WishPage() {
         </>
       }
       result={
-        <FigureTable
-          caption="Asked and planned"
-          columns={[
-            { key: 'name', title: 'Wished for', cell: ({ name }) => name },
-            { key: 'asked', title: 'Asked', cell: ({ asked, unit }) => format(asked, unit, notStated) },
-            { key: 'planned', title: 'As planned', cell: ({ planned, unit }) => format(planned, unit, 'none yet') },
-          ]}
-          rows={lines}
-          keyOf={({ field }) => field}
-        />
+        <>
+          <ChapterSection title="Which panel, which ring" note="press a panel for its other rings">
+            <BuildsFound />
+          </ChapterSection>
+          <FigureTable
+            caption="Asked and planned"
+            columns={[
+              { key: 'name', title: 'Wished for', cell: ({ name }) => name },
+              { key: 'asked', title: 'Asked', cell: ({ asked, unit }) => format(asked, unit, notStated) },
+              { key: 'planned', title: 'As planned', cell: ({ planned, unit }) => format(planned, unit, 'none yet') },
+            ]}
+            rows={lines}
+            keyOf={({ field }) => field}
+          />
+        </>
       }
       schedule={
         <ChapterSection title="What there is" note="owned, and how many more can be had">

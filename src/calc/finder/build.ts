@@ -1,0 +1,52 @@
+import type { Command } from '../../plan/commands';
+import type { Check } from '../chapter';
+
+/** What signal and power come to with a build, from a whole evaluation. */
+export interface ExactFigures {
+  readonly processors: number;
+  readonly ports: number;
+  readonly worstLegA: number | null;
+  readonly circuits: number;
+  /** Everything of the stage, bought new. */
+  readonly priceTotal: number;
+  /** Stops that the plan would have with it. */
+  readonly stops: readonly Check[];
+}
+
+/** One wall that the wish could be built as. */
+export interface Build {
+  /** Unique in a list: panel, columns, joints and rows. */
+  readonly key: string;
+  readonly panelId: string;
+  readonly panelName: string;
+  readonly columns: number;
+  readonly rows: number;
+  readonly panels: number;
+  /** Inside diameter of a ring, length of a flat wall. */
+  readonly acrossMm: number;
+  readonly openingMm: number | null;
+  readonly heightMm: number;
+  /** Worst distance of a face from the circle of best fit; null for a flat wall. */
+  readonly worstMm: number | null;
+  readonly mixed: boolean;
+  /** Room left in the hall behind back edge and walkway, in the narrower direction; null where the hall is not stated. */
+  readonly roomMm: number | null;
+  readonly areaM2: number;
+  readonly pixels: number;
+  readonly massKg: number;
+  /** Panels of the wall without spares; null where the price is not stated. */
+  readonly price: number | null;
+  readonly withinStack: boolean;
+  /** How far across, opening and height miss the wish. */
+  readonly missMm: number;
+  /** Puts it in place of the first wall. */
+  readonly command: Command;
+}
+
+/** The builds of one panel, best first; or why there is none. */
+export interface PanelBuilds {
+  readonly panelId: string;
+  readonly panelName: string;
+  readonly builds: readonly Build[];
+  readonly refused: string | null;
+}
