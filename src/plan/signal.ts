@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, label, lengthMm, share } from './primitives';
+import { id, label, lengthMm } from './primitives';
 import { uniqueList } from './unique-list';
 
 /** What a good wiring puts first, once it fits. */
@@ -25,7 +25,7 @@ export const signal = z.strictObject({
   nodeId: id.nullable(),
   bySurface: uniqueList(surfaceSignal, 100, 'surfaceId'),
   /** Share of every port that stays free. */
-  freeShare: share.max(0.95),
+  freeShare: z.number().min(0).max(0.95),
   /** The user's own limit of panels a port; null: none. */
   panelsMost: z.int().min(1).max(10_000).nullable(),
   /** Highest lower edge of an entry panel that an adult reaches from the floor. */

@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { applyCommand, type Command, type CommandName, commands, labelCommand } from '../../src/plan/commands';
+import { parsePlan } from '../../src/plan/parse-plan';
+import { type Plan, plan as planSchema } from '../../src/plan/plan';
+import { serialisePlan } from '../../src/plan/serialise-plan';
+import { anyPlan } from '../arbitraries/plan';
+import { catalogue, node, panel } from '../arbitraries/plan-catalogue';
+import { anchor, idOf, label, mode, surfaceId, whole } from '../arbitraries/plan-fields';
+import { ceiling, wall } from '../arbitraries/plan-surfaces';
+
+const someId = fc.oneof(idOf('panel'), idOf('processor'), idOf('breakout'), idOf('node'), idOf('cable'), idOf('new'));
+const anyWall = idOf('wall', 3).chain(wall('small'));
+const listPath = fc.oneof(
+  fc.constantFrom(['walls'], ['ceilings'], ['handChanges'], ['picture', 'alsoServe'], ['name'], []),
+  fc.tuple(fc.constant('walls'), whole(0, 1), fc.constantFrom('path', 'bands', 'holes')),
+);
+const fieldPath = fc.oneof(
+  fc.constantFrom(['signal', 'freeShare'], ['wish', 'hall', 'lengthMm'], ['lengths'], ['catalogue'], ['gone', 'x']),
+  fc.tuple(fc.constant('walls'), whole(0, 1), fc.constantFrom('baseMm', 'letter', 'path')),
+);
+const place = whole(-1, 4);
+const value = fc.oneof(fc.constantFrom(0, -0, 'A', null, [], {}, Number.NaN), anyWall, whole(0, 1000));
+
+/** Arguments of every command, sensible ones and others. */
+const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Command, { name: Name }>['args']> } = {
+  'set-fields': fc.record({ fields: fc.array(fc.record({ path: fieldPath, value }), { minLength: 1, maxLength: 2 }) }),
+  insert: fc.oneof(
+    fc.record({ path: listPath, index: place, value }),
+    fc.record({
+      path: fc.constant(['handChanges']),
+      index: fc.constant(0),
+      value: fc.record({ kind: fc.constant('entry'), id: idOf('new', 9), at: anchor }),
+    }),
+  ),
+  remove: fc.record({ path: listPath, index: place }),
+  move: fc.record({ path: listPath, from: place, to: place }),
+  'set-mode': fc.record({ surfaceIds: fc.option(fc.array(surfaceId, { maxLength: 3 }), { nil: null }), mode }),
+  'set-stock': fc.record({ itemId: someId, owned: fc.option(whole(-1, 9), { nil: null }) }),
+  'use-build': fc.record({
+    wall: anyWall,
+    keepOldAs: fc.option(fc.record({ id: idOf('alternative', 3), name: label }), { nil: null }),
+    addsPanel: idOf('panel').chain(panel),
+  }),
+  'keep-alternative': fc.record({ id: idOf('alternative', 3), name: label, wall: anyWall }),
+  'use-alternative': fc.record({ id: idOf('alternative', 3) }),
+  'remove-surface': fc.record({ surfaceId }),
+  'add-wall': fc.record({ wall: anyWall }),
+  'add-ceiling': fc.record({ ceiling: idOf('ceiling', 2).chain(ceiling('small')) }),
+  'mirror-wall': fc.record({ wallId: surfaceId }),
+  'add-item': fc.record({ list: fc.constantFrom('nodes', 'panels'), item: someId.chain(node) }),
+  'duplicate-item': fc.record({ itemId: someId, newId: someId, name: label }),
+  'remove-item': fc.record({ itemId: someId }),
+  'take-items': fc.record({ catalogue, itemIds: fc.array(someId, { maxLength: 4 }) }),
+  'put-way': fc.record({ id: idOf('change', 8), at: anchor, way: fc.constant({ kind: 'rows' }) }),
+  'clear-hand-change': fc.record({ ids: fc.array(idOf('change', 5), { maxLength: 2 }) }),
+  'set-existing-wiring': fc.constant({ wiring: null }),
+};
+
+const anyCommand: fc.Arbitrary<Command> = fc.oneof(
+  ...(Object.keys(argumentsOf) as CommandName[]).map((name) =>
+    (argumentsOf[name] as fc.Arbitrary<never>).map((args) => ({ name, args }) as Command),
+  ),
+);
+
+test('every command is registered under its own name', () => {
+  for (const [name, definition] of Object.entries(commands)) expect(definition.name).toBe(name);
+});
+
+test('every command gives a plan that the schema takes and a file keeps, or says why it refuses', () => {
+  const seen = new Map<string, { taken: number; refused: number }>();
+  fc.assert(
+    fc.property(anyPlan(), anyCommand, (plan, command) => {
+      const count = seen.get(command.name) ?? { taken: 0, refused: 0 };
+      seen.set(command.name, count);
+      const outcome = applyCommand(plan, command);
+      if ('refused' in outcome) {
+        count.refused += 1;
+        expect(outcome.refused).not.toBe('');
+        return;
+      }
+      count.taken += 1;
+      expect(planSchema.safeParse(outcome.plan).error?.issues).toBeUndefined();
+      expect(parsePlan(serialisePlan(outcome.plan))).toEqual({ plan: outcome.plan });
+    }),
+    { numRuns: 800 },
+  );
+  // The property says something of every command: each was taken at least once.
+  expect([...seen.keys()].sort()).toEqual(Object.keys(commands).sort());
+  for (const [name, { taken }] of seen) expect(taken, name).toBeGreaterThan(0);
+});
+
+test('a command leaves the plan it was given as it is, and says a label for it', () => {
+  fc.assert(
+    fc.property(anyPlan(), anyCommand, (plan, command) => {
+      const before = structuredClone(plan);
+      const label = labelCommand(plan, command);
+      expect(typeof label).toBe('string');
+      applyCommand(plan, command);
+      expect(plan).toEqual(before);
+    }),
+    { numRuns: 200 },
+  );
+});
+
+test('going back along the plans that were kept is undo, and what a command did not touch stays the same object', () => {
+  fc.assert(
+    fc.property(anyPlan(), fc.array(anyCommand, { maxLength: 12 }), (plan, list) => {
+      const history: { plan: Plan; text: string }[] = [{ plan, text: serialisePlan(plan) }];
+      for (const command of list) {
+        const before = history.at(-1)!.plan;
+        const outcome = applyCommand(before, command);
+        if ('refused' in outcome) continue;
+        for (const key of ['power', 'heat', 'masses'] as const) expect(outcome.plan[key]).toBe(before[key]);
+        history.push({ plan: outcome.plan, text: serialisePlan(outcome.plan) });
+      }
+      for (const { plan: kept, text } of history.reverse()) expect(serialisePlan(kept)).toBe(text);
+    }),
+    { numRuns: 100 },
+  );
+});
