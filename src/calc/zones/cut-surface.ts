@@ -36,8 +36,14 @@ export interface SurfaceCut {
   readonly portsSuffice: boolean;
 }
 
-/** Rows of zones looked at beyond the first that fits, on a ceiling, where nobody must reach. */
-const upBeyond = 3;
+/** Numbers of zones up that are weighed against each other on a ceiling, where nobody must reach. */
+const upsTogether = 4;
+
+/** A surface with so many zones up: its strips, and the widths whose canvas fits, narrowest first. */
+interface Layer {
+  readonly strips: readonly Strip[];
+  readonly fitting: readonly ZoneCut[];
+}
 
 /**
  * Cuts a surface into equal zones: as few up as fit, then the fewest processors, then the fewest blank columns. On a ceiling,
@@ -46,20 +52,58 @@ const upBeyond = 3;
 export function cutSurface(inputs: CutInputs): SurfaceCut | null {
   const { table, own } = inputs;
   const edges = rowEdges(table);
-  const ups = own?.zonesUp == null ? { from: leastUp(inputs), to: table.rows } : { from: own.zonesUp, to: own.zonesUp };
-  let best: SurfaceCut | null = null;
-  let firstFit = 0;
-  for (let up = ups.from; up <= ups.to; up++) {
-    if (firstFit > 0 && (table.kind === 'wall' || up > firstFit + upBeyond)) break;
-    const starts = splitRows(edges, up);
-    if (starts === null) break;
-    const strips = starts.slice(0, -1).map((from, strip) => measureStrip(table, from, starts[strip + 1]!));
-    const found = cutStrips(inputs, strips);
-    if (found === null) continue;
-    if (firstFit === 0 && found.portsSuffice) firstFit = up;
-    if (best === null || isBetter(found, best)) best = found;
+  const asked = own?.zonesUp ?? null;
+  const last = asked ?? table.rows;
+  const together = table.kind === 'ceiling' ? upsTogether : 1;
+  let breaksLeast: Layer | null = null;
+  for (let up = asked ?? leastUp(inputs); up <= last; up += together) {
+    const layers: Layer[] = [];
+    for (let next = up; next < up + together && next <= last; next++) {
+      const starts = splitRows(edges, next);
+      if (starts === null) continue;
+      const strips = starts.slice(0, -1).map((from, strip) => measureStrip(table, from, starts[strip + 1]!));
+      const fitting = fittingCuts(inputs, strips);
+      if (fitting.length > 0) layers.push({ strips, fitting });
+    }
+    const found = firstThatWires(inputs, layers);
+    if (found !== null) return found;
+    breaksLeast ??= layers[0] ?? null;
   }
-  return best;
+  return breaksLeast === null ? null : narrowestCut(inputs, breaksLeast);
+}
+
+function fittingCuts({ processor, ports, served, own }: CutInputs, strips: readonly Strip[]): ZoneCut[] {
+  return zoneCuts(strips, ports, own?.zoneColumnsMost ?? Number.POSITIVE_INFINITY).filter(
+    ({ canvas, processors }) => processors > 0 && brokenLimit(canvas, processor, ports, served) === null,
+  );
+}
+
+/** The best cut, by merit, whose zones all have ports enough when they are wired. */
+function firstThatWires(inputs: CutInputs, layers: readonly Layer[]): SurfaceCut | null {
+  const { ports } = inputs;
+  const mayDo = ({ portsAtLeast }: ZoneCut) => portsAtLeast <= ports.portsAProcessor;
+  const byMerit = layers
+    .flatMap((layer) => layer.fitting.filter(mayDo).map((cut) => ({ layer, cut })))
+    .sort(
+      ({ cut: a }, { cut: b }) =>
+        a.processors - b.processors || a.up - b.up || a.blankColumns - b.blankColumns || a.columns - b.columns,
+    );
+  const failed = new Set<ZoneCut>();
+  for (const { layer, cut } of byMerit) {
+    const zones = wireZones(inputs, zoneRectangles(layer.strips, cut.columns, ports), ports.portsAProcessor);
+    if (zones !== null) {
+      const widths = layer.fitting.filter((width) => mayDo(width) && !failed.has(width)).reverse();
+      return { cut, zones, widths, portsSuffice: true };
+    }
+    failed.add(cut);
+  }
+  return null;
+}
+
+function narrowestCut(inputs: CutInputs, { strips, fitting }: Layer): SurfaceCut {
+  const cut = fitting[0]!;
+  const zones = wireZones(inputs, zoneRectangles(strips, cut.columns, inputs.ports), Number.POSITIVE_INFINITY)!;
+  return { cut, zones, widths: [cut], portsSuffice: false };
 }
 
 /** Zones up below which not even one column of the narrowest panels is a canvas that the processor drives. */
@@ -75,34 +119,6 @@ function leastUp({ table, processor, ports, served }: CutInputs): number {
     else high = middle;
   }
   return low === 0 ? table.rows + 1 : Math.ceil(table.canvasHeight / low);
-}
-
-function isBetter(a: SurfaceCut, b: SurfaceCut): boolean {
-  if (a.portsSuffice !== b.portsSuffice) return a.portsSuffice;
-  return a.portsSuffice && a.cut.processors < b.cut.processors;
-}
-
-function cutStrips(inputs: CutInputs, strips: readonly Strip[]): SurfaceCut | null {
-  const { processor, ports, served, own } = inputs;
-  const fitting = zoneCuts(strips, ports, own?.zoneColumnsMost ?? Number.POSITIVE_INFINITY).filter(
-    ({ canvas, processors }) => processors > 0 && brokenLimit(canvas, processor, ports, served) === null,
-  );
-  const narrowest = fitting[0];
-  if (narrowest === undefined) return null;
-  const byMerit = fitting
-    .filter(({ portsAtLeast }) => portsAtLeast <= ports.portsAProcessor)
-    .sort((a, b) => a.processors - b.processors || a.blankColumns - b.blankColumns || a.columns - b.columns);
-  const failed = new Set<ZoneCut>();
-  for (const cut of byMerit) {
-    const zones = wireZones(inputs, zoneRectangles(strips, cut.columns, ports), ports.portsAProcessor);
-    if (zones !== null) {
-      const widths = fitting.filter((width) => byMerit.includes(width) && !failed.has(width)).reverse();
-      return { cut, zones, widths, portsSuffice: true };
-    }
-    failed.add(cut);
-  }
-  const zones = wireZones(inputs, zoneRectangles(strips, narrowest.columns, ports), Number.POSITIVE_INFINITY)!;
-  return { cut: narrowest, zones, widths: [narrowest], portsSuffice: false };
 }
 
 /** Zones with the ports that each one's wiring takes; null as soon as one needs more than `most`. Those likely to fail go first. */

@@ -18,7 +18,7 @@ test('checkPicture names a surface that is not there and a second entry of one, 
   const own = { surfaceId: 'a', mode: mode(25) };
   const bySurface = [own, { surfaceId: 'gone', mode: mode(50) }, { surfaceId: 'a', mode: mode(60) }];
   const found = check({ bySurface }, 'picture.surface-names');
-  expect(found?.measured).toBe(2);
+  expect(found).toMatchObject({ severity: 'watch', measured: 2, limit: 0 });
   expect(found?.where.map(({ name }) => name)).toEqual([
     'picture.bySurface[1].surfaceId',
     'picture.bySurface[2].surfaceId',
@@ -34,10 +34,19 @@ test('checkPicture names what must be served on no surface and keeps what still 
     { id: 's3', mode: mode(60), surfaceIds: null },
   ];
   const found = check({ alsoServe }, 'picture.served-names');
-  expect(found?.measured).toBe(2);
+  expect(found).toMatchObject({ severity: 'watch', measured: 2, limit: 0 });
+  expect(found?.where.map(({ name }) => name)).toEqual([
+    'picture.alsoServe[0].surfaceIds',
+    'picture.alsoServe[1].surfaceIds',
+  ]);
   expect(found?.fix?.command.args).toMatchObject({
     fields: [{ value: [{ id: 's1', mode: mode(48), surfaceIds: ['a'] }, alsoServe[2]] }],
   });
+});
+
+test('checkPicture lets a rate be served where its surfaces are all there', () => {
+  const alsoServe = [{ id: 's1', mode: mode(48), surfaceIds: ['a'] }];
+  expect(check({ alsoServe }, 'picture.served-names')).toBeUndefined();
 });
 
 test('checkPicture watches a rate below 23.976 or above 240, and says which', () => {

@@ -18,6 +18,11 @@ test('checkPorts stops where not one panel fits a port', () => {
   const found = named(plainPorts({ base: mode(1000) }), 'ports.one-panel.A');
   expect(found).toMatchObject({ severity: 'stop', measured: 46_656 });
   expect(found!.limit!).toBeLessThan(46_656);
+  expect(found?.sentence).toContain('not even one');
+  // 100 fps leaves room for several panels, 300 fps for two, 600 for one.
+  for (const fps of [100, 300, 600]) {
+    expect(named(plainPorts({ base: mode(fps) }), 'ports.one-panel.A')?.sentence).toContain('carries {panels}');
+  }
 });
 
 test('checkPorts reads a sheet without pixels a port as not stated', () => {

@@ -9,12 +9,14 @@ const own = { surfaceId: 'a', processorId: 'gone', nodeId: null, zoneColumnsMost
 
 test('checkProcessorChoice takes the first processor that the panels name and whose port carries one', () => {
   const weak = plainProcessor({ sheetPixels: 1000 }, { id: 'weak', name: 'Weak' });
+  const outlets = { kind: 'breakouts' as const, breakoutId: 'gone', most: 2 };
+  const portless = plainProcessor({}, { id: 'portless', name: 'Portless', outlets });
   const stranger = plainProcessor({}, { id: 'stranger', name: 'Stranger' });
   const suits = plainProcessor({}, { id: 'suits', name: 'Suits' });
-  const drivenBy = ['weak', 'suits'].map((processorId) => ({ processorId, portPixels: null }));
+  const drivenBy = ['weak', 'portless', 'suits'].map((processorId) => ({ processorId, portPixels: null }));
   const given = plainPorts({
     signal: plainSignal({ processorId: null }),
-    processors: [stranger, weak, suits],
+    processors: [stranger, weak, portless, suits],
     panels: [plainPanel(216, { drivenBy })],
   });
   const found = check(given);

@@ -69,6 +69,7 @@ test('checkRuns stops where hand changes take more ports than there are, and off
   expect(found).toMatchObject({ severity: 'stop', measured: 11, limit: 10 });
   expect(found?.where).toEqual([{ kind: 'processor', name: '1' }]);
   expect(named('runs.breakouts.A', given)).toMatchObject({ severity: 'stop', measured: 2, limit: 1 });
+  expect(found?.fix).toBeDefined();
   const fields = found?.fix?.command.name === 'set-fields' ? found.fix.command.args.fields : [];
   const after = { ...given, handChanges: fields[0]?.value as HandChange[] };
   expect(named('runs.ports.A', after)?.severity).toBe('pass');
@@ -89,6 +90,7 @@ test('checkRuns holds the longest run against the chain where it is stated', () 
 test('checkRuns clears an offer when its fix is applied', () => {
   const offer = named('runs.offer-ports.A');
   expect(offer).toMatchObject({ measured: 12, limit: 6 });
+  expect(offer?.fix).toBeDefined();
   const fields = offer?.fix?.command.name === 'set-fields' ? offer.fix.command.args.fields : [];
   const after = check({ handChanges: fields[0]?.value as HandChange[] });
   expect(after.find(({ id }) => id === 'runs.offer-ports.A')).toBeUndefined();

@@ -26,6 +26,22 @@ test('compareWays sums every way over all zones of the surface', () => {
   expect(zonesOf('folded')?.fullestShare).toBeCloseTo((6 * 46_656) / 650_000, 12);
 });
 
+test('compareWays lists what needs fewer ports first, with the shortest and longest run and the highest entry', () => {
+  const wall = plainSurface({
+    columns: 4,
+    bands: [{ type: plainType(216), rows: 3 }],
+    isHole: (column, row) => column === 4 && row === 2,
+    baseMm: 100,
+  });
+  const ways = compare({ wall });
+  expect(ways.map(({ way, ports, fewest, most }) => [way.kind, ports, fewest, most])).toEqual([
+    ['folded', 4, 1, 6],
+    ['columns', 5, 1, 3],
+  ]);
+  // Above the hole column 4 begins anew at its third row.
+  expect(ways[0]?.highestEntryMm).toBe(1100);
+});
+
 test('compareWays counts the processors that a way leaves short of ports', () => {
   const two = plainProcessor({}, { outlets: { kind: 'direct', ports: 2 } });
   const ways = compare({

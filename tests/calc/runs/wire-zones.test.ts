@@ -29,4 +29,5 @@ test('wireZones asks for each zone with its own limits and terms', () => {
   expect(asked.map(({ limits }) => limits.reachMm)).toEqual([1800, Number.POSITIVE_INFINITY]);
   expect(asked[0]?.terms).toEqual({ priority: 'most-free', portsThere: 20, portsABreakout: 10 });
   expect(zones[0]?.wiring).toBe(zones[0]?.answer.chosen);
+  expect(zones[0]?.byHand).toBe(false);
 });

@@ -18,7 +18,7 @@ test('zoneGrid takes a wall from the floor and counts its canvas from the corner
   const { grid, panels } = zoneGrid(wall, zone, 'top');
   expect([grid.columns, grid.rows]).toEqual([2, 3]);
   expect([...grid.present]).toEqual([0, 1, 1, 1, 1, 1]);
-  expect(panels[0]).toBe(-1);
+  expect([...panels].filter((panel) => panel < 0)).toEqual([-1]);
   expect([wall.column[panels[3]!], wall.row[panels[3]!]]).toEqual([3, 1]);
   expect([...grid.pixelLeft]).toEqual([0, 0, 0, 100, 100, 100]);
   expect([...grid.pixelTop]).toEqual([0, 100, 0, 200, 100, 0]);
@@ -38,6 +38,18 @@ test('zoneGrid turns a ceiling so that the side of its loom is row 0', () => {
   expect(places('top')).toEqual(['32 31', '22 21', '12 11']);
   expect(places('left')).toEqual(['12 22 32', '11 21 31']);
   expect(places('right')).toEqual(['31 21 11', '32 22 12']);
+});
+
+test('zoneGrid counts the corner of the zone from the first panel too, where it alone reaches so far', () => {
+  // Column 1 holds only its lowest panel, number 0: it is the leftmost of the zone.
+  const ragged = plainSurface({
+    columns: 2,
+    bands: [{ type: plainType(100), rows: 2 }],
+    isHole: (c, r) => c + r === 3 && c === 1,
+  });
+  const { grid } = zoneGrid(ragged, { firstColumn: 1, columns: 2, firstRow: 1, rows: 2 }, 'bottom');
+  expect([...grid.present]).toEqual([1, 0, 1, 1]);
+  expect([...grid.pixelLeft]).toEqual([0, 0, 100, 100]);
 });
 
 test('zoneGrid turns pitches with the ceiling', () => {

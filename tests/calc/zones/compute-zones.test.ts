@@ -46,6 +46,25 @@ test('computeZones takes the fewest processors that canvas and ports allow', () 
   expect(chosen?.usedShare).toBeCloseTo((3024 * 2808) / 8_900_000, 12);
 });
 
+test('computeZones counts breakouts by the ports in use, and none on direct ports', () => {
+  const breakoutsOf = (outlets: ReturnType<typeof plainProcessor>['outlets']) =>
+    computeZones(plainZones({ processors: [plainProcessor({}, { outlets })] })).zones[0]?.breakouts;
+  expect(breakoutsOf({ kind: 'breakouts', breakoutId: 'box', most: 1 })).toBe(1);
+  expect(breakoutsOf({ kind: 'direct', ports: 16 })).toBe(0);
+});
+
+test('computeZones gives exact ports for the width it takes and the least possible for the others', () => {
+  const { surfaces } = computeZones(plainZones({ wall: plainSurface({ columns: 4, bands: bands(4) }) }));
+  const figures = surfaces[0]?.widths.map(({ columns, portsAZone, portsExact }) => [columns, portsAZone, portsExact]);
+  // Four columns of four on four ports; by count 16, 12, 8 and 4 panels of 12 a port.
+  expect(figures).toEqual([
+    [4, 4, true],
+    [3, 1, false],
+    [2, 1, false],
+    [1, 1, false],
+  ]);
+});
+
 test('computeZones takes the fewest blank columns among equals', () => {
   const wall = plainSurface({ columns: 10, bands: bands(4) });
   const signal = plainSignal({ bySurface: [own({ zoneColumnsMost: 7 })] });
@@ -149,6 +168,10 @@ test('computeZones narrows zones to what the input carries', () => {
 test('computeZones says why there is no zone', () => {
   expect(computeZones(plainZones({ signal: plainSignal({ processorId: null }) })).surfaces[0]).toMatchObject({
     zones: 0,
+    canvasWidth: 0,
+    canvasHeight: 0,
+    inputBps: null,
+    widths: [],
     stoppedBy: 'No processor is chosen.',
   });
   const signal = plainSignal({ bySurface: [own({ zonesUp: 1 })] });

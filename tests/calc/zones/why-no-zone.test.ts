@@ -3,6 +3,7 @@ import { computePorts, type PortsInputs } from '../../../src/calc/ports/compute-
 import { whyNoZone } from '../../../src/calc/zones/why-no-zone';
 import { mode, plainProcessor, plainSignal } from '../ports/plain-items';
 import { plainPorts } from '../ports/plain-ports';
+import { plainSurface, plainType, setOf } from './plain-surface';
 
 const why = (rest: Partial<PortsInputs> & { base?: ReturnType<typeof mode> }) => {
   const given = plainPorts(rest);
@@ -15,6 +16,13 @@ const canvas = (rest: Partial<ReturnType<typeof plainProcessor>['canvas']>) => [
 
 test('whyNoZone finds nothing where one panel fits', () => {
   expect(why({})).toBeNull();
+});
+
+test('whyNoZone finds nothing in a single row, and nothing on a surface without panels', () => {
+  const row = plainSurface({ columns: 2, bands: [{ type: plainType(216), rows: 1 }] });
+  expect(why({ surfaces: setOf(row) })).toBeNull();
+  const empty = plainSurface({ columns: 2, bands: [{ type: plainType(216), rows: 1 }], isHole: () => true });
+  expect(why({ surfaces: setOf(empty), signal: plainSignal({ processorId: null }) })).toBeNull();
 });
 
 test.each([

@@ -11,6 +11,7 @@ test('workZones prints processors, the share used and the payload of the input',
   const given = plainZones({ wall, base: mode(60_000, 10, 1, 1001) });
   const steps = workZones(given, computeZones(given));
   expectStepsHold(steps);
+  expect(steps[1]?.numbers).toEqual({ across: 14, up: 1 });
   expect(steps.map(({ symbol }) => symbol)).toEqual(['across', 'processors', 'used', 'lines', 'clock', 'payload']);
 });
 

@@ -50,6 +50,8 @@ test('zoneRectangles counts the least ports of mixed panels by their pixels and 
   // 6 panels of 46,656 px: 279,936 / 100,000 is 3 ports by pixels; 6 a chain of 1.
   expect(zoneRectangles(twoUp, 3, mixed)[0]?.portsAtLeast).toBe(3);
   expect(zoneRectangles(twoUp, 3, { ...mixed, panelsMost: 1 })[0]?.portsAtLeast).toBe(6);
+  // Four a chain: six panels are two runs, whatever their pixels.
+  expect(zoneRectangles(twoUp, 3, { ...mixed, usablePixels: 1e6, panelsMost: 4 })[0]?.portsAtLeast).toBe(2);
 });
 
 test('zoneRectangles counts a port a panel where nothing can be shared', () => {

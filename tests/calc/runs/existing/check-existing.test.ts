@@ -40,6 +40,7 @@ test('checkExisting stops at rows that make no sense, and names them', () => {
     ['runs.existing-panel-missing', 1],
     ['runs.existing-apart', 1],
   ]);
+  expect(stops.every(({ limit }) => limit === 0)).toBe(true);
   expect(stops.map(({ where }) => where[0]?.name)).toEqual(['C9 R9', 'C1 R1', 'C2 R2', 'C2 R3']);
   const twice = { source: '', rows: [...rows(one!, two!), { panel: 'C2 R3', port: 'p2', place: 3 }] };
   expect(named('runs.existing-place-gap', [], { existingWiring: twice })?.where).toEqual([

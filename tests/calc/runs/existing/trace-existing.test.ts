@@ -42,6 +42,12 @@ test('traceExisting measures the runs as they stand', () => {
   });
 });
 
+test('traceExisting finds the shortest and the longest run', () => {
+  const traced = trace(['C1 R1 p1 1', 'C1 R2 p1 2', 'C2 R2 p1 3', 'C2 R1 p2 1']);
+  expect([traced.panelsPerPortMin, traced.panelsPerPortMax]).toEqual([1, 3]);
+  expect(traced.fullestShare).toBe((3 * 46_656) / 650_000);
+});
+
 test('traceExisting takes places in their order, whatever the order of the rows', () => {
   expect(trace([...good].reverse()).runs.find(({ port }) => port === 'p1')?.panels).toEqual([0, 1, 3]);
 });
