@@ -71,7 +71,7 @@ const leastSideMm = 1000;
 
 /** Where no hall is stated: the sides of the rectangle round the walls. */
 function overallDimensions(parts: StageParts, format: Format): readonly Dimension[] {
-  const box = boxRoundWalls(parts.walls);
+  const box = boxRoundWalls(parts.walls, 0);
   if (box === null) return [];
   const y1Mm = -box.lowMm + 1800;
   const x1Mm = box.leftMm - 1800;

@@ -1,10 +1,10 @@
 import { panelAt } from '../calc/surfaces/panel-at';
 import type { SurfaceTable } from '../calc/surfaces/surface-table';
+import { columnCorners } from './column-corners';
 import type { Lines } from './drawing';
 import { type LatticeFrame, latticeFrame } from './lattice-frame';
 import { LineBuilder } from './line-builder';
 import type { StageParts } from './stage-parts';
-import { columnCorners } from './walls-from-above';
 
 /** Outlines in the drawing from above of these panels: of a ceiling's each by itself, of a wall's the whole columns. */
 export function outlineFromAbove(parts: Pick<StageParts, 'surfaces' | 'walls'>, panels: readonly number[]): Lines {

@@ -1,7 +1,7 @@
 import type { PointMm, WallResult } from '../calc/walls/wall-result';
+import { columnCorners } from './column-corners';
 import { ceilingPanelAt, latticeFrame } from './lattice-frame';
 import type { StageParts } from './stage-parts';
-import { columnCorners } from './walls-from-above';
 
 /** How far beside a wall still picks it, so that a thin line is easy to hit. */
 const reachMm = 250;

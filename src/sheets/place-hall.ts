@@ -1,4 +1,5 @@
 import type { StageParts } from './stage-parts';
+import { walkwayLine } from './walkway-line';
 
 /** An upright rectangle in plan axes: x right, y up, seen from above. */
 export interface PlanBox {
@@ -8,32 +9,38 @@ export interface PlanBox {
   readonly highMm: number;
 }
 
-/** Smallest upright rectangle round the back edges of all walls, or null where there is no wall. */
-export function boxRoundWalls(walls: StageParts['walls']): PlanBox | null {
-  if (walls.length === 0) return null;
-  const corners = walls.flatMap((wall) => [
-    [wall.box.leftMm, wall.box.frontMm],
-    [wall.box.rightMm, wall.box.backMm],
+/** Smallest upright rectangle round all walls and the walkways behind them; null where there is no wall. */
+export function boxRoundWalls(walls: StageParts['walls'], walkwayMm: number): PlanBox | null {
+  const points = walls.flatMap((wall) => [
+    ...walkwayLine(wall, walkwayMm),
+    ...Array.from({ length: wall.columns * 2 }, (_, i) => ({
+      xMm: wall.frontMm[i * 2]!,
+      yMm: wall.frontMm[i * 2 + 1]!,
+    })),
   ]);
-  const xs = corners.map(([x]) => x!);
-  const ys = corners.map(([, y]) => y!);
-  return { leftMm: Math.min(...xs), rightMm: Math.max(...xs), lowMm: Math.min(...ys), highMm: Math.max(...ys) };
+  if (points.length === 0) return null;
+  const box = { leftMm: Infinity, rightMm: -Infinity, lowMm: Infinity, highMm: -Infinity };
+  for (const { xMm, yMm } of points) {
+    box.leftMm = Math.min(box.leftMm, xMm);
+    box.rightMm = Math.max(box.rightMm, xMm);
+    box.lowMm = Math.min(box.lowMm, yMm);
+    box.highMm = Math.max(box.highMm, yMm);
+  }
+  return box;
 }
 
 /**
- * The hall about the middle of the walls: its length across the plan, or up the plan where only so the walls and the
- * walkway behind them have room. Null where a side of the hall is not stated.
+ * The hall about the middle of the walls and their walkways, turned as its check judges it: whichever way round leaves
+ * most. Null where a side of the hall is not stated.
  */
 export function placeHall(hall: StageParts['hall'], walls: StageParts['walls']): PlanBox | null {
-  if (hall.lengthMm === null || hall.widthMm === null) return null;
-  const box = boxRoundWalls(walls) ?? { leftMm: 0, rightMm: 0, lowMm: 0, highMm: 0 };
-  const needX = box.rightMm - box.leftMm + 2 * hall.walkwayMm;
-  const needY = box.highMm - box.lowMm + 2 * hall.walkwayMm;
-  const fits = hall.lengthMm >= needX && hall.widthMm >= needY;
-  const fitsTurned = hall.widthMm >= needX && hall.lengthMm >= needY;
-  const turned = !fits && (fitsTurned || needY > needX);
-  const across = turned ? hall.widthMm : hall.lengthMm;
-  const along = turned ? hall.lengthMm : hall.widthMm;
+  const { lengthMm, widthMm } = hall;
+  if (lengthMm === null || widthMm === null) return null;
+  const box = boxRoundWalls(walls, hall.walkwayMm) ?? { leftMm: 0, rightMm: 0, lowMm: 0, highMm: 0 };
+  const [needX, needY] = [box.rightMm - box.leftMm, box.highMm - box.lowMm];
+  const least = (across: number, along: number) => Math.min(across - needX, along - needY);
+  const turned = least(widthMm, lengthMm) > least(lengthMm, widthMm);
+  const [across, along] = turned ? [widthMm, lengthMm] : [lengthMm, widthMm];
   const x = (box.leftMm + box.rightMm) / 2;
   const y = (box.lowMm + box.highMm) / 2;
   return { leftMm: x - across / 2, rightMm: x + across / 2, lowMm: y - along / 2, highMm: y + along / 2 };

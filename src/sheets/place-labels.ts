@@ -23,9 +23,14 @@ export function placeLabels(
 ): readonly PlacedText[] {
   const placed: PlacedText[] = [];
   const taken = new Map<string, TextBox[]>();
-  const put = (label: Label, text: string, pen: Pen, size: TextSize) => {
+  const put = (label: Label, text: string, pen: Pen, size: TextSize): void => {
     const box = text === '' ? null : textBox(label, text, size, view);
-    if (box === null || !isInside(box, view)) return;
+    if (box === null) return;
+    if (!isInside(box, view)) {
+      // At the edge of the window the short form may still have room.
+      if (label.short !== undefined && label.short !== text) put(label, label.short, pen, size);
+      return;
+    }
     for (const key of squares(box)) if (taken.get(key)?.some((other) => touch(box, other))) return;
     for (const key of squares(box)) {
       const there = taken.get(key);

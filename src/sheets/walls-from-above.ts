@@ -1,33 +1,15 @@
 import type { PointMm, WallResult } from '../calc/walls/wall-result';
 import type { Zone } from '../calc/zones/zone-result';
+import { type ColumnCorners, columnCorners } from './column-corners';
 import type { Fill, Label, LabelSeries, Stroke } from './drawing';
 import { LineBuilder } from './line-builder';
 import { tintCount } from './tint-panels';
+import { walkwayLine } from './walkway-line';
 
 export interface WallsDrawing {
   readonly fills: readonly Fill[];
   readonly strokes: readonly Stroke[];
   readonly labels: readonly LabelSeries[];
-}
-
-/** The four corners of one column in plan. */
-export interface ColumnCorners {
-  readonly frontLeft: PointMm;
-  readonly frontRight: PointMm;
-  readonly backLeft: PointMm;
-  readonly backRight: PointMm;
-}
-
-/** `column` counts from 1. */
-export function columnCorners(wall: WallResult, column: number): ColumnCorners {
-  const i = (column - 1) * 4;
-  const point = (from: Float64Array, k: number): PointMm => ({ xMm: from[i + k]!, yMm: from[i + k + 1]! });
-  return {
-    frontLeft: point(wall.frontMm, 0),
-    frontRight: point(wall.frontMm, 2),
-    backLeft: point(wall.backMm, 0),
-    backRight: point(wall.backMm, 2),
-  };
 }
 
 /** Walls in plan with their panels' depth and true seams, the LED face heavy, borders between processors, column numbers. */
@@ -51,12 +33,11 @@ export function drawWallsFromAbove(
       if (tinted && zone !== undefined) quad(tints[(zone.processor - 1) % tintCount]!, corners);
       faces.segment(corners.frontLeft.xMm, -corners.frontLeft.yMm, corners.frontRight.xMm, -corners.frontRight.yMm);
       if (zone !== undefined && zone.firstColumn === column && column > 1) border(borders, corners);
-      const out = outward(corners);
-      const [left, right] = [offset(corners.backLeft, out, walkwayMm), offset(corners.backRight, out, walkwayMm)];
-      if (column === 1) walkway.moveTo(left.xMm, -left.yMm);
-      else walkway.lineTo(left.xMm, -left.yMm);
-      walkway.lineTo(right.xMm, -right.yMm);
     }
+    walkwayLine(wall, walkwayMm).forEach((point, i) => {
+      if (i === 0) walkway.moveTo(point.xMm, -point.yMm);
+      else walkway.lineTo(point.xMm, -point.yMm);
+    });
     labels.push(processorNames(wall, zones, walkwayMm), columnNumbers(wall));
   }
   const tintFills = tints.flatMap((lines, paint): readonly Fill[] =>
@@ -98,22 +79,15 @@ function quad(lines: LineBuilder, { frontLeft, frontRight, backLeft, backRight }
     .lineTo(backLeft.xMm, -backLeft.yMm);
 }
 
-/** Unit vector from the LED face to the back. */
-function outward({ frontLeft, frontRight }: ColumnCorners): PointMm {
-  const length = Math.hypot(frontRight.xMm - frontLeft.xMm, frontRight.yMm - frontLeft.yMm) || 1;
-  return { xMm: -(frontRight.yMm - frontLeft.yMm) / length, yMm: (frontRight.xMm - frontLeft.xMm) / length };
-}
-
-function offset(point: PointMm, out: PointMm, mm: number): PointMm {
-  return { xMm: point.xMm + out.xMm * mm, yMm: point.yMm + out.yMm * mm };
+function moved(point: PointMm, { outX, outY }: ColumnCorners, mm: number): PointMm {
+  return { xMm: point.xMm + outX * mm, yMm: point.yMm + outY * mm };
 }
 
 /** A stroke across the wall and a little beyond it on both sides, before a column. */
 function border(lines: LineBuilder, corners: ColumnCorners): void {
-  const out = outward(corners);
   const depth = Math.hypot(corners.backLeft.xMm - corners.frontLeft.xMm, corners.backLeft.yMm - corners.frontLeft.yMm);
-  const inner = offset(corners.frontLeft, out, -350);
-  const outer = offset(corners.frontLeft, out, depth + 350);
+  const inner = moved(corners.frontLeft, corners, -350);
+  const outer = moved(corners.frontLeft, corners, depth + 350);
   lines.segment(inner.xMm, -inner.yMm, outer.xMm, -outer.yMm);
 }
 
@@ -126,14 +100,13 @@ function columnNumbers(wall: WallResult): LabelSeries {
     count: wall.columns,
     at: (i) => {
       const corners = columnCorners(wall, i + 1);
-      const out = outward(corners);
       return {
         text: `C${i + 1}`,
         short: `${i + 1}`,
         xMm: (corners.backLeft.xMm + corners.backRight.xMm) / 2,
         yMm: -(corners.backLeft.yMm + corners.backRight.yMm) / 2,
-        asideX: out.xMm,
-        asideY: -out.yMm,
+        asideX: corners.outX,
+        asideY: -corners.outY,
         gap: 0.5,
       };
     },
@@ -148,15 +121,14 @@ function processorNames(wall: WallResult, zones: readonly Zone[], walkwayMm: num
     .map((zone): Label => {
       const middle = Math.min(wall.columns, zone.firstColumn + Math.floor(zone.columns / 2));
       const corners = columnCorners(wall, middle);
-      const out = outward(corners);
-      const point = offset(corners.backLeft, out, walkwayMm);
+      const point = moved(corners.backLeft, corners, walkwayMm);
       return {
         text: `Processor ${zone.processor}`,
         short: `P${zone.processor}`,
         xMm: point.xMm,
         yMm: -point.yMm,
-        asideX: out.xMm,
-        asideY: -out.yMm,
+        asideX: corners.outX,
+        asideY: -corners.outY,
         gap: 0.6,
       };
     });

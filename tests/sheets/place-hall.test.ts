@@ -1,38 +1,39 @@
 import { describe, expect, it } from 'vitest';
+import { spaceNeeded } from '../../src/calc/walls/space-needed';
 import { boxRoundWalls, placeHall } from '../../src/sheets/place-hall';
 import { stageFixture } from '../arbitraries/evaluation-fixture';
 
-/** A wall whose back edges lie in a rectangle of 20 by 10 m about (1 m, 2 m). */
-const wall = {
-  ...stageFixture({ columns: 1, rows: 1, jointDeg: 0 }).walls[0]!,
-  box: { leftMm: -9000, rightMm: 11_000, frontMm: -3000, backMm: 7000 },
-};
-const hall = { lengthMm: 30_000, widthMm: 15_000, clearHeightMm: null, walkwayMm: 1000 };
+/** 10 m of flat wall about the origin, 90 mm deep, its back at greater y. */
+const flat = stageFixture({ columns: 20, rows: 1, jointDeg: 0 }).walls;
+const hall = { lengthMm: 30_000, widthMm: 8_000, clearHeightMm: null, walkwayMm: 1000 };
 
-describe('placeHall', () => {
-  it('lays its length across, about the middle of the walls', () => {
-    expect(placeHall(hall, [wall])).toEqual({ leftMm: -14_000, rightMm: 16_000, lowMm: -5500, highMm: 9500 });
+describe('boxRoundWalls', () => {
+  it('holds the walls and the walkway behind them', () => {
+    expect(boxRoundWalls(flat, 1000)).toEqual({ leftMm: -5000, rightMm: 5000, lowMm: 0, highMm: 1090 });
+    expect(boxRoundWalls([], 1000)).toBeNull();
   });
-  it('turns it where only so the walls and the walkway have room', () => {
-    // 15 m across do not hold 20 m and twice 1 m.
-    expect(placeHall({ ...hall, lengthMm: 15_000, widthMm: 30_000 }, [wall])).toEqual({
-      leftMm: -14_000,
-      rightMm: 16_000,
-      lowMm: -5500,
-      highMm: 9500,
-    });
-  });
-  it('is null where a side is not stated, and about the origin without walls', () => {
-    expect(placeHall({ ...hall, lengthMm: null }, [wall])).toBeNull();
-    expect(placeHall({ ...hall, widthMm: null }, [wall])).toBeNull();
-    expect(placeHall(hall, [])).toEqual({ leftMm: -15_000, rightMm: 15_000, lowMm: -7500, highMm: 7500 });
+  it('is as large as what the check of the hall asks for', () => {
+    for (const jointDeg of [0, 2.5, 5]) {
+      const { walls } = stageFixture({ columns: 60, rows: 1, jointDeg });
+      const box = boxRoundWalls(walls, 1300)!;
+      const needed = spaceNeeded(walls, 1300);
+      expect(box.rightMm - box.leftMm).toBeCloseTo(needed.acrossMm, 6);
+      expect(box.highMm - box.lowMm).toBeCloseTo(needed.alongMm, 6);
+    }
   });
 });
 
-describe('boxRoundWalls', () => {
-  it('holds all walls', () => {
-    const other = { ...wall, box: { leftMm: 0, rightMm: 12_000, frontMm: -9000, backMm: 0 } };
-    expect(boxRoundWalls([wall, other])).toEqual({ leftMm: -9000, rightMm: 12_000, lowMm: -9000, highMm: 7000 });
-    expect(boxRoundWalls([])).toBeNull();
+describe('placeHall', () => {
+  it('stands about the middle of what the walls need', () => {
+    expect(placeHall(hall, flat)).toEqual({ leftMm: -15_000, rightMm: 15_000, lowMm: -3455, highMm: 4545 });
+  });
+  it('turns to whichever way round leaves most', () => {
+    // 8 m across do not hold 10 m of wall, 30 m do.
+    expect(placeHall({ ...hall, lengthMm: 8_000, widthMm: 30_000 }, flat)).toEqual(placeHall(hall, flat));
+  });
+  it('is null where a side is not stated, and about the origin without walls', () => {
+    expect(placeHall({ ...hall, lengthMm: null }, flat)).toBeNull();
+    expect(placeHall({ ...hall, widthMm: null }, flat)).toBeNull();
+    expect(placeHall(hall, [])).toEqual({ leftMm: -15_000, rightMm: 15_000, lowMm: -4000, highMm: 4000 });
   });
 });

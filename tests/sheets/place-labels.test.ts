@@ -36,6 +36,14 @@ describe('placeLabels', () => {
     expect(placeLabels([series(['edge'], 0)], [], view)).toEqual([]);
     expect(placeLabels([series(['later'], 1000, 0.2)], [], view)).toEqual([]);
   });
+  it('says the short form where the whole text would stand out of the window', () => {
+    const reach = series(['reach 2.10 m'], 3700);
+    const withShort: LabelSeries = { ...reach, at: (i) => ({ ...reach.at(i), short: 'reach', asideX: 1 }) };
+    // From 370 px the whole text of 72 px does not fit into 400, nor does 'reach' of 30; at 360 px the short one does.
+    expect(placeLabels([withShort], [], view)).toEqual([]);
+    const nearer: LabelSeries = { ...withShort, at: (i) => ({ ...withShort.at(i), xMm: 3600 }) };
+    expect(placeLabels([nearer], [], view).map((text) => text.text)).toEqual(['reach']);
+  });
   it('puts the text of a dimension first, in the middle of what shows, above a level line and turned beside an upright one', () => {
     const level = { x1Mm: 500, y1Mm: 1000, x2Mm: 9000, y2Mm: 1000, text: '8.5 m' };
     const [text] = placeLabels([series(['gives way'], 2250)], [level], view);

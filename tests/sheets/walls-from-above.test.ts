@@ -1,23 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { columnCorners, drawWallsFromAbove } from '../../src/sheets/walls-from-above';
+import { drawWallsFromAbove } from '../../src/sheets/walls-from-above';
 import { stageFixture } from '../arbitraries/evaluation-fixture';
 import { lengthOf, polylines } from './polylines';
 
 const { walls, zones } = stageFixture({ columns: 4, rows: 2, jointDeg: 0, zoneColumns: 2 });
 const named = (layer: string, weight: string) =>
   drawWallsFromAbove(walls, zones, true, 1200).strokes.find((one) => one.layer === layer && one.weight === weight)!;
-
-describe('columnCorners', () => {
-  it('gives front and back corners of a column, left and right as seen from inside', () => {
-    // A flat wall of 2 m about the origin, its back 90 mm behind it at greater y.
-    expect(columnCorners(walls[0]!, 1)).toEqual({
-      frontLeft: { xMm: -1000, yMm: 0 },
-      frontRight: { xMm: -500, yMm: 0 },
-      backLeft: { xMm: -1000, yMm: 90 },
-      backRight: { xMm: -500, yMm: 90 },
-    });
-  });
-});
 
 describe('drawWallsFromAbove', () => {
   it('draws the LED face heavy, over the whole length, with plan y upwards', () => {

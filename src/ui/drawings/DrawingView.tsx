@@ -81,6 +81,7 @@ export function DrawingView(props: DrawingViewProps) {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     if (arrow !== undefined && event.shiftKey && selected !== null) {
       const next = props.neighbour(selected, arrow[0], arrow[1]);
+      setHovered(null);
       if (next !== null) onSelect(next);
     } else if (arrow !== undefined) moveBy(-60 * arrow[0], 60 * arrow[1]);
     else if (event.key === '+' || event.key === '=') zoomBy(1.25);

@@ -120,5 +120,3 @@ function LostContext({ onChange }: { readonly onChange: (lost: boolean) => void 
   useLostContext(onChange);
   return null;
 }
-
-export default Stage;

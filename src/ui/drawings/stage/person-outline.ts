@@ -1,7 +1,8 @@
 /** Outline of a standing adult of 1.75 m, cut from card: points in metres about the feet, right half from the neck down. */
 const half = [
-  [0.05, 1.5],
-  [0.19, 1.44],
+  [0.052, 1.49],
+  [0.1, 1.465],
+  [0.19, 1.43],
   [0.235, 1.3],
   [0.25, 1.05],
   [0.245, 0.8],
@@ -24,7 +25,7 @@ const headHeight = 1.64;
 /** The whole outline, closed without repeating the first point. */
 export const personOutline: readonly (readonly [number, number])[] = [
   ...Array.from({ length: 17 }, (_, i) => {
-    const angle = -0.35 * Math.PI + (i / 16) * 1.7 * Math.PI;
+    const angle = -0.34 * Math.PI + (i / 16) * 1.68 * Math.PI;
     return [headRadius * Math.cos(angle), headHeight + headRadius * Math.sin(angle)] as const;
   }),
   ...half.map(([x, y]) => [-x, y] as const),
