@@ -2,48 +2,9 @@ import type { SurfaceTable } from '../surfaces/surface-table';
 import { cutRows, type RowLoads } from './cut-rows';
 import { type Chain, joinChains } from './join-chains';
 import type { PanelCurrent } from './panel-current';
-import { fitsWithin } from './panels-within';
+import { rowLoads } from './row-loads';
 import { splitColumns } from './split-columns';
 import { traceBlock } from './trace-block';
-
-/** Amperes of the rows below each row, column by column: row r of column c at c x (rows + 1) + r. */
-function amperesBelow(table: SurfaceTable, currents: readonly PanelCurrent[]): Float64Array {
-  const below = new Float64Array(table.columns * (table.rows + 1));
-  for (let column = 0; column < table.columns; column++) {
-    const start = column * (table.rows + 1);
-    for (let row = 0; row < table.rows; row++) {
-      const panel = table.at[column * table.rows + row]!;
-      below[start + row + 1] = below[start + row]! + (panel < 0 ? 0 : currents[table.type[panel]!]!.currentA);
-    }
-  }
-  return below;
-}
-
-function rowLoads(table: SurfaceTable, currents: readonly PanelCurrent[]): RowLoads {
-  const currentA = new Float64Array(table.rows);
-  const limitA = new Float64Array(table.rows).fill(Number.POSITIVE_INFINITY);
-  for (let i = 0; i < table.count; i++) {
-    const row = table.row[i]! - 1;
-    const panel = currents[table.type[i]!]!;
-    currentA[row] = Math.max(currentA[row]!, panel.currentA);
-    limitA[row] = Math.min(limitA[row]!, panel.limitA);
-  }
-  const below = amperesBelow(table, currents);
-  const circuits = (from: number, to: number, limit: number) => {
-    let count = 0;
-    let sum = Number.POSITIVE_INFINITY;
-    for (let start = 0; start < below.length; start += table.rows + 1) {
-      const column = below[start + to]! - below[start + from]!;
-      sum += column;
-      if (column > 0 && !fitsWithin(sum, limit)) {
-        count++;
-        sum = column;
-      }
-    }
-    return count;
-  };
-  return { currentA, limitA, circuits };
-}
 
 /** Columns of one level: what each draws, and where stretches of columns that touch their neighbour begin. */
 function levelColumns(table: SurfaceTable, currents: readonly PanelCurrent[], fromRow: number, toRow: number) {
@@ -76,19 +37,13 @@ function leftmostColumn(table: SurfaceTable, chain: Chain): number {
   return left;
 }
 
-/**
- * Circuits of one surface as chains of panel numbers of that surface, entry first, ordered from the left, lowest level first.
- * Circuits take whole columns, as many side by side as fit, walked back and forth; where a column draws more than a circuit
- * carries, the rows are cut into levels. Holes and odd edges leave pieces, which are joined where that fits. `currents` has one
- * entry a panel type of the table. A panel that no circuit carries is a chain of its own.
- */
-export function layCircuits(
+/** Chains of one cut: circuits take whole columns of each level, as many side by side as fit. */
+function layLevels(
   table: SurfaceTable,
   currents: readonly PanelCurrent[],
-  first: 'levels' | 'circuits',
+  rows: RowLoads,
+  levels: readonly number[],
 ): readonly Chain[] {
-  const rows = rowLoads(table, currents);
-  const levels = cutRows(rows, first);
   const chains: Chain[] = [];
   const loose: boolean[] = [];
   levels.forEach((fromRow, i) => {
@@ -113,4 +68,34 @@ export function layCircuits(
     .map((chain) => ({ chain: fromItsEntry(table, chain), left: leftmostColumn(table, chain) }))
     .sort((a, b) => a.left - b.left || table.row[a.chain.panels[0]!]! - table.row[b.chain.panels[0]!]!)
     .map(({ chain }) => chain);
+}
+
+/** Two ways of laying the circuits of one surface. */
+export interface SurfaceWays {
+  /** The fewest levels: whole columns where they fit. */
+  readonly simple: readonly Chain[];
+  /** The fewest circuits by whole columns of levels; computed when it is asked for, `simple` itself where the cut is the same. */
+  readonly dense: () => readonly Chain[];
+}
+
+/**
+ * Circuits of one surface as chains of panel numbers of that surface, entry first, ordered from the left, lowest level first.
+ * Circuits take whole columns, as many side by side as fit, walked back and forth; where a column draws more than a circuit
+ * carries, the rows are cut into levels. Holes and odd edges leave pieces, which are joined where that fits. `currents` has one
+ * entry a panel type of the table. A panel that no circuit carries is a chain of its own.
+ */
+export function layCircuits(table: SurfaceTable, currents: readonly PanelCurrent[]): SurfaceWays {
+  const rows = rowLoads(table, currents);
+  const fewestLevels = cutRows(rows, 'levels');
+  const simple = layLevels(table, currents, rows, fewestLevels);
+  let laid: readonly Chain[] | null = null;
+  const dense = () => {
+    if (laid === null) {
+      const fewestCircuits = cutRows(rows, 'circuits');
+      const isSame = fewestCircuits.join() === fewestLevels.join();
+      laid = isSame ? simple : layLevels(table, currents, rows, fewestCircuits);
+    }
+    return laid;
+  };
+  return { simple, dense };
 }

@@ -2,7 +2,7 @@ import type { Distro } from '../../plan/distro';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import { addBranches, type BranchCurrent, noBranch } from './branch-current';
 import type { Chain } from './join-chains';
-import { layCircuits } from './lay-circuits';
+import { layCircuits, type SurfaceWays } from './lay-circuits';
 import { legCurrents } from './leg-currents';
 import type { LegScheme } from './leg-scheme';
 import type { PanelCurrent } from './panel-current';
@@ -41,30 +41,27 @@ function laidCircuit(
   chain: Chain,
   currents: readonly PanelCurrent[],
 ): LaidCircuit {
-  let branch = noBranch;
+  let activeA = 0;
+  let reactiveA = 0;
   let watts = 0;
   for (const panel of chain.panels) {
     const drawn = currents[surface.type[panel]!]!;
-    branch = addBranches(branch, drawn.branch);
+    activeA += drawn.branch.activeA;
+    reactiveA += drawn.branch.reactiveA;
     watts += drawn.watts;
   }
+  const branch = { activeA, reactiveA };
   return { surface, offset, panels: chain.panels, currentA: chain.currentA, branch, watts };
 }
 
-/** A ceiling's circuits all arrive from above by one loom: the fewer the better. */
-function layForSurface(surface: SurfaceTable, currents: readonly PanelCurrent[], first: 'levels' | 'circuits') {
-  const chains = layCircuits(surface, currents, first);
-  if (surface.kind === 'wall' || first === 'circuits') return chains;
-  const fewer = layCircuits(surface, currents, 'circuits');
-  return fewer.length < chains.length ? fewer : chains;
+/** A ceiling's circuits all arrive from above by one loom: the fewer the better. A wall's are those that a crew wires from memory. */
+function simpleWay(surface: SurfaceTable, { simple, dense }: SurfaceWays): readonly Chain[] {
+  return surface.kind === 'ceiling' && dense().length < simple.length ? dense() : simple;
 }
 
-function layStage(stage: Stage, first: 'levels' | 'circuits'): LaidCircuits {
-  const { surfaces, currents, scheme, limits } = stage;
+function layStage({ surfaces, currents, scheme, limits }: Stage, chains: readonly (readonly Chain[])[]): LaidCircuits {
   const bySurface = surfaces.surfaces.map((surface, s) =>
-    layForSurface(surface, currents[s]!, first).map((chain) =>
-      laidCircuit(surface, surfaces.offsets[s]!, chain, currents[s]!),
-    ),
+    chains[s]!.map((chain) => laidCircuit(surface, surfaces.offsets[s]!, chain, currents[s]!)),
   );
   const circuits = bySurface.flat();
   if (limits === null) return { circuits, distroStarts: circuits.length > 0 ? [0] : [] };
@@ -102,9 +99,13 @@ export function planCircuits(
 ): LaidCircuits {
   const limits = distro === null ? null : distroLimits(distro, usableShare);
   const stage = { surfaces, currents, scheme, limits };
-  const simple = layStage(stage, 'levels');
+  const ways = surfaces.surfaces.map((surface, s) => layCircuits(surface, currents[s]!));
+  const simpleChains = surfaces.surfaces.map((surface, s) => simpleWay(surface, ways[s]!));
+  const simple = layStage(stage, simpleChains);
   if (limits === null || simple.distroStarts.length <= distrosByAmps(simple.circuits, scheme, limits)) return simple;
-  const dense = layStage(stage, 'circuits');
+  const denseChains = ways.map(({ dense }) => dense());
+  if (denseChains.every((chains, s) => chains === simpleChains[s])) return simple;
+  const dense = layStage(stage, denseChains);
   const isCarried = dense.circuits.every((circuit) => fitsWithin(circuit.currentA, limits.legA));
   return isCarried && dense.distroStarts.length < simple.distroStarts.length ? dense : simple;
 }
