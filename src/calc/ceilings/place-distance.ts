@@ -1,57 +1,63 @@
 import type { Rectangle } from './disc-overlap';
 
-/** The nearest points of a straight edge and a rectangle, and how far apart they are; 0 where they meet. */
-export interface Nearest {
-  readonly distance: number;
-  readonly onEdge: readonly [u: number, v: number];
-  readonly onPlace: readonly [u: number, v: number];
-}
-
-/** Plan distance from the edge a-b to an upright rectangle. */
-export function placeDistance(aU: number, aV: number, bU: number, bV: number, place: Rectangle): Nearest {
-  const crossing = firstInside(aU, aV, bU, bV, place);
-  if (crossing !== null) return { distance: 0, onEdge: crossing, onPlace: crossing };
+/** Plan distance from the straight edge a-b to an upright rectangle; 0 where they meet. Makes no objects: it is asked most. */
+export function placeDistance(aU: number, aV: number, bU: number, bV: number, place: Rectangle): number {
   const { fromU, toU, fromV, toV } = place;
   const dU = bU - aU;
   const dV = bV - aV;
+  if (meets(aU, dU, fromU, toU, aV, dV, fromV, toV)) return 0;
   const square = dU * dU + dV * dV;
-  let nearest: Nearest = { distance: Number.POSITIVE_INFINITY, onEdge: [aU, aV], onPlace: [aU, aV] };
-  const consider = (edgeU: number, edgeV: number, placeU: number, placeV: number) => {
-    const distance = Math.sqrt((edgeU - placeU) ** 2 + (edgeV - placeV) ** 2);
-    if (distance < nearest.distance) nearest = { distance, onEdge: [edgeU, edgeV], onPlace: [placeU, placeV] };
-  };
-  for (const [u, v] of [
-    [aU, aV],
-    [bU, bV],
-  ] as const) {
-    consider(u, v, Math.min(toU, Math.max(fromU, u)), Math.min(toV, Math.max(fromV, v)));
-  }
-  for (const u of [fromU, toU]) {
-    for (const v of [fromV, toV]) {
-      const along = square > 0 ? ((u - aU) * dU + (v - aV) * dV) / square : 0;
-      const t = Math.min(1, Math.max(0, along));
-      consider(aU + t * dU, aV + t * dV, u, v);
-    }
-  }
-  return nearest;
+  return Math.sqrt(
+    Math.min(
+      squareToPlace(aU, aV, place),
+      squareToPlace(bU, bV, place),
+      squareToEdge(fromU - aU, fromV - aV, dU, dV, square),
+      squareToEdge(toU - aU, fromV - aV, dU, dV, square),
+      squareToEdge(fromU - aU, toV - aV, dU, dV, square),
+      squareToEdge(toU - aU, toV - aV, dU, dV, square),
+    ),
+  );
 }
 
-/** Where the edge first lies in the rectangle, by cutting it at each side in turn; null where it never does. */
-function firstInside(aU: number, aV: number, bU: number, bV: number, { fromU, toU, fromV, toV }: Rectangle) {
+/** True where the edge has a point in the rectangle: cut at the sides of each axis in turn. */
+function meets(
+  aU: number,
+  dU: number,
+  fromU: number,
+  toU: number,
+  aV: number,
+  dV: number,
+  fromV: number,
+  toV: number,
+): boolean {
   let enter = 0;
   let leave = 1;
-  for (const [start, step, from, to] of [
-    [aU, bU - aU, fromU, toU],
-    [aV, bV - aV, fromV, toV],
-  ] as const) {
-    if (step === 0) {
-      if (start < from || start > to) return null;
-      continue;
-    }
-    const one = (from - start) / step;
-    const other = (to - start) / step;
-    enter = Math.max(enter, Math.min(one, other));
-    leave = Math.min(leave, Math.max(one, other));
+  if (dU === 0) {
+    if (aU < fromU || aU > toU) return false;
+  } else {
+    enter = Math.max(enter, Math.min((fromU - aU) / dU, (toU - aU) / dU));
+    leave = Math.min(leave, Math.max((fromU - aU) / dU, (toU - aU) / dU));
   }
-  return enter <= leave ? ([aU + enter * (bU - aU), aV + enter * (bV - aV)] as const) : null;
+  if (dV === 0) {
+    if (aV < fromV || aV > toV) return false;
+  } else {
+    enter = Math.max(enter, Math.min((fromV - aV) / dV, (toV - aV) / dV));
+    leave = Math.min(leave, Math.max((fromV - aV) / dV, (toV - aV) / dV));
+  }
+  return enter <= leave;
+}
+
+function squareToPlace(u: number, v: number, { fromU, toU, fromV, toV }: Rectangle): number {
+  const offU = Math.max(0, fromU - u, u - toU);
+  const offV = Math.max(0, fromV - v, v - toV);
+  return offU * offU + offV * offV;
+}
+
+/** From a point, given from a, to the edge from a along d. */
+function squareToEdge(u: number, v: number, dU: number, dV: number, square: number): number {
+  const along = square > 0 ? (u * dU + v * dV) / square : 0;
+  const t = Math.min(1, Math.max(0, along));
+  const offU = u - t * dU;
+  const offV = v - t * dV;
+  return offU * offU + offV * offV;
 }

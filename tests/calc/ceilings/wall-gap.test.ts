@@ -71,7 +71,7 @@ describe('wallGap', () => {
             const fromU = i * 500;
             const fromV = j * 500 - 250;
             const panel = { fromU, toU: fromU + 500, fromV, toV: fromV + 500 };
-            least = Math.min(least, placeDistance(a[0], a[1], b[0], b[1], panel).distance);
+            least = Math.min(least, placeDistance(a[0], a[1], b[0], b[1], panel));
           });
           return least;
         });
