@@ -1,0 +1,13 @@
+import { expect, test } from 'vitest';
+import { createEvaluator } from '../../../src/calc/evaluate';
+import { stopsOf } from '../../../src/calc/levers/stops-of';
+import { samplePlan } from '../../arbitraries/sample-plans';
+
+test('stopsOf panels are stops of panel counts, of signal those of its chapters and equipment', () => {
+  const plan = samplePlan('flat');
+  const panelId = plan.walls[0]!.bands[0]!.panelId;
+  const short = { ...plan, wish: { ...plan.wish, stock: [{ itemId: panelId, owned: 1, obtainable: 0 }] } };
+  const evaluation = createEvaluator().evaluate(short);
+  expect(stopsOf('panels', evaluation, short).map(({ chapter }) => chapter)).toEqual(['wish']);
+  expect(stopsOf('signal', evaluation, short)).toEqual([]);
+});
