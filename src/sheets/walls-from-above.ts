@@ -1,7 +1,7 @@
 import type { PointMm, WallResult } from '../calc/walls/wall-result';
 import type { Zone } from '../calc/zones/zone-result';
 import { type ColumnCorners, columnCorners } from './column-corners';
-import type { Fill, Label, LabelSeries, Stroke } from './drawing';
+import type { Fill, LabelSeries, Stroke } from './drawing';
 import { LineBuilder } from './line-builder';
 import { tintCount } from './tint-panels';
 import { walkwayLine } from './walkway-line';
@@ -38,7 +38,7 @@ export function drawWallsFromAbove(
       if (i === 0) walkway.moveTo(point.xMm, -point.yMm);
       else walkway.lineTo(point.xMm, -point.yMm);
     });
-    labels.push(processorNames(wall, zones, walkwayMm), columnNumbers(wall));
+    labels.push(...processorNames(wall, zones, walkwayMm), columnNumbers(wall));
   }
   const tintFills = tints.flatMap((lines, paint): readonly Fill[] =>
     lines.isEmpty ? [] : [{ layer: 'tint', paint, leastScale: 0, lines: lines.build(true) }],
@@ -114,31 +114,37 @@ function columnNumbers(wall: WallResult): LabelSeries {
   };
 }
 
-/** Outside the walkway, at the middle of each zone that stands on the wall's foot. */
-function processorNames(wall: WallResult, zones: readonly Zone[], walkwayMm: number): LabelSeries {
-  const labels = zones
-    .filter((zone) => zone.surfaceId === wall.wallId && zone.firstRow === 1)
-    .map((zone): Label => {
+/** Pixels that 'Processor 12' takes in lettering of normal size. */
+const namePx = 90;
+
+/**
+ * Outside the walkway, at the middle of each zone that stands on the wall's foot: whole names where a zone is as long as
+ * one, and short ones, which give way to them.
+ */
+function processorNames(wall: WallResult, zones: readonly Zone[], walkwayMm: number): readonly LabelSeries[] {
+  const standing = zones.filter((zone) => zone.surfaceId === wall.wallId && zone.firstRow === 1);
+  const widestMm = Math.max(1, ...standing.map((zone) => zone.columns)) * wall.columnWidthMm;
+  const series = (name: string, leastScale: number): LabelSeries => ({
+    layer: 'zones',
+    pen: 'ink',
+    size: 'normal',
+    leastScale,
+    count: standing.length,
+    at: (i) => {
+      const zone = standing[i]!;
       const middle = Math.min(wall.columns, zone.firstColumn + Math.floor(zone.columns / 2));
       const corners = columnCorners(wall, middle);
       const point = moved(corners.backLeft, corners, walkwayMm);
       return {
-        text: `Processor ${zone.processor}`,
-        short: `P${zone.processor}`,
+        text: `${name}${zone.processor}`,
         xMm: point.xMm,
         yMm: -point.yMm,
         asideX: corners.outX,
         asideY: -corners.outY,
         gap: 0.6,
       };
-    });
-  return {
-    layer: 'zones',
-    pen: 'ink',
-    size: 'normal',
-    leastScale: 0,
-    count: labels.length,
-    at: (i) => labels[i]!,
+    },
     numberOf: (i) => i,
-  };
+  });
+  return [series('Processor ', namePx / widestMm), series('P', 0)];
 }

@@ -37,9 +37,12 @@ describe('drawWallsFromAbove', () => {
     expect(paints(false)).toEqual(['sheet']);
   });
   it('numbers columns outside the wall and names processors beyond the walkway', () => {
-    const [processors, columns] = drawWallsFromAbove(walls, zones, false, 1200).labels;
+    const [processors, short, columns] = drawWallsFromAbove(walls, zones, false, 1200).labels;
     expect(columns!.at(0)).toMatchObject({ text: 'C1', xMm: -750, yMm: -90, asideY: -1 });
     expect(columns!.numberOf!(3)).toBe(4);
-    expect(processors!.at(1)).toMatchObject({ text: 'Processor 2', short: 'P2', yMm: -1290 });
+    // A zone of two columns is 1000 mm long: its whole name of some 90 px wants about 0.09 px a mm.
+    expect(processors!.leastScale).toBeCloseTo(0.09, 3);
+    expect(short!.at(1)).toMatchObject({ text: 'P2', yMm: -1290 });
+    expect(processors!.at(1)).toMatchObject({ text: 'Processor 2', yMm: -1290 });
   });
 });
