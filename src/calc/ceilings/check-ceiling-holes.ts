@@ -27,7 +27,7 @@ export function checkCeilingHoles(judged: JudgedCeiling, shapes: ReadonlyMap<str
       limit: 0,
       unit: 'count',
       where: [surfacePlace(ceiling), ...idle.map((h) => ceilingField(index, 'holes', h))].slice(0, 50),
-      sentence: `{measured} holes of ceiling ${ceiling.letter} take no panel away: none lies over them.`,
+      sentence: `Holes of ceiling ${ceiling.letter} that take no panel away, since none lies over them: {measured}.`,
       fix: setFieldsFix('Drop them', `holes of ceiling ${ceiling.letter}`, [
         { path: ['ceilings', index, 'holes'], value: ceiling.holes.filter((_, h) => !idle.includes(h)) },
       ]),

@@ -92,7 +92,7 @@ function checkVoltage(panels: readonly Panel[]): Check {
     where: placesOf(found, 'power', 'lowestV'),
     sentence:
       found.length > 0
-        ? 'The lowest supply voltage stands above the highest on {measured} sheets.'
+        ? 'Sheets whose lowest supply voltage stands above the highest: {measured}.'
         : 'Every sheet gives its supply voltage from lowest to highest.',
     ...(found.length > 0 && {
       fix: setFieldsFix(
@@ -161,37 +161,27 @@ function checkLock(panels: readonly Panel[]): Check {
     where: placesOf(found, 'lock', 'stepsDeg'),
     sentence:
       found.length > 0
-        ? 'Not stated: the joint angles that the lock takes, on {measured} sheets. Joints of walls cannot be checked against them.'
+        ? 'Not stated: the joint angles that the lock takes. Sheets without them: {measured}; joints of walls cannot be checked against those.'
         : 'Every sheet states the joint angles that its lock takes.',
   };
 }
 
 function checkDrivenBy(panels: readonly Panel[], processors: readonly Pick<Processor, 'id'>[]): Check {
   const known = new Set(processors.map((processor) => processor.id));
-  const dangling = (panel: Panel) => panel.data.drivenBy.filter((pair) => !known.has(pair.processorId)).length;
-  const found = find(panels, (panel) => dangling(panel) || null);
+  const isDriven = ({ data }: Panel) => data.drivenBy.some((pair) => known.has(pair.processorId));
+  const found = find(panels, (panel) => (isDriven(panel) ? null : 1));
   return {
     id: 'panels.driven-by',
     chapter: 'panels',
     severity: found.length > 0 ? 'watch' : 'pass',
-    measured: found.reduce((sum, { figure }) => sum + figure, 0),
+    measured: found.length,
     limit: 0,
     unit: 'count',
     where: placesOf(found, 'data', 'drivenBy'),
     sentence:
       found.length > 0
-        ? 'The sheets name {measured} processors that are not in the catalogue of this plan.'
-        : 'Every processor that a sheet names is in the catalogue of this plan.',
-    ...(found.length > 0 && {
-      fix: setFieldsFix(
-        'Drop what is not there',
-        'processors of panels',
-        found.map(({ panel, index }) => ({
-          path: ['catalogue', 'panels', index, 'data', 'drivenBy'],
-          value: panel.data.drivenBy.filter((pair) => known.has(pair.processorId)),
-        })),
-      ),
-    }),
+        ? 'Panels that no processor in the catalogue of this plan drives, by their sheets: {measured}.'
+        : 'A processor in the catalogue of this plan drives each of its panels, by their sheets.',
   };
 }
 
@@ -209,7 +199,7 @@ function checkUnusual(panels: readonly Panel[]): Check {
       .slice(0, MOST_PLACES),
     sentence:
       found.length > 0
-        ? '{measured} figures on the sheets are unusual for panels that are built: see that they are typed right.'
-        : 'No figure on the sheets is unusual for panels that are built.',
+        ? 'Figures on the sheets that are unusual for panels as they are built: {measured}. See that they are typed right.'
+        : 'No figure on the sheets is unusual for panels as they are built.',
   };
 }

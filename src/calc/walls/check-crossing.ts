@@ -44,8 +44,8 @@ export function checkCrossing(judged: JudgedWall): Check[] {
       where: [surfacePlace(judged), ...crossings.map(({ column }) => columnPlace(judged, column))],
       sentence:
         crossings.length < MOST_PLACES
-          ? `The path of wall ${wall.letter} crosses itself: {measured} columns stand where others stand already.`
-          : `The path of wall ${wall.letter} crosses itself: {measured} columns and more stand where others stand already.`,
+          ? `The path of wall ${wall.letter} crosses itself. Columns that stand where others stand already: {measured}.`
+          : `The path of wall ${wall.letter} crosses itself. Columns that stand where others stand already: {measured} and more.`,
     },
   ];
 }

@@ -23,7 +23,7 @@ function checkFault(wall: Wall, index: number, fault: WallFault): Check {
       limit: 0,
       unit: 'count',
       where: [surfacePlace({ wall }), ...bands],
-      sentence: `Wall ${wall.letter} cannot be laid out: {measured} of its bands name a panel that is not in the catalogue of this plan.`,
+      sentence: `Wall ${wall.letter} cannot be laid out. Its bands whose panel is not in the catalogue of this plan: {measured}.`,
     };
   }
   if (fault.kind === 'widths-differ') {

@@ -28,7 +28,7 @@ function checkOutside(judged: JudgedWall): Check[] {
       limit: 0,
       unit: 'count',
       where: [surfacePlace(judged), ...outside.map((hole) => wallField(judged, 'holes', hole.index))].slice(0, 50),
-      sentence: `{measured} holes of wall ${wall.letter} lie beyond its columns or rows, in part or altogether.`,
+      sentence: `Holes of wall ${wall.letter} that lie beyond its columns or rows, in part or altogether: {measured}.`,
       fix: setFieldsFix('Cut them to the wall', `holes of wall ${wall.letter}`, [
         { path: ['walls', index, 'holes'], value: kept },
       ]),
@@ -54,8 +54,8 @@ function checkUnsupported(judged: JudgedWall): Check[] {
       unit: 'count',
       where: [surfacePlace(judged), ...cut.map((hole) => wallField(judged, 'holes', hole.index))].slice(0, 50),
       sentence: stands
-        ? `Panels stand over {measured} holes of wall ${wall.letter} with nothing below: have a structural engineer say what carries them.`
-        : `Panels hang under {measured} holes of wall ${wall.letter} with nothing above: have a qualified rigger say what carries them.`,
+        ? `Holes of wall ${wall.letter} with panels over them and nothing below: {measured}. Have a structural engineer say what carries those panels.`
+        : `Holes of wall ${wall.letter} with panels under them and nothing above: {measured}. Have a qualified rigger say what carries those panels.`,
     },
   ];
 }

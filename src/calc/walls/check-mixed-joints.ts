@@ -22,7 +22,7 @@ export function checkMixedJoints(judged: JudgedWall): Check[] {
       limit: worst.own,
       unit: 'count',
       where: [surfacePlace(judged), ...over.map(({ s }) => wallField(judged, 'path', s, 'mixed'))].slice(0, 50),
-      sentence: `A segment of wall ${wall.letter} mixes in {measured} joints of its other angle and has {limit} joints; all of them take it.`,
+      sentence: `A segment of wall ${wall.letter} asks for more joints of its other angle, {measured}, than it has joints, {limit}; all of them take it.`,
       fix: setFieldsFix(
         'Mix in as many as there are',
         `mixed joints of wall ${wall.letter}`,

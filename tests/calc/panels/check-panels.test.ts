@@ -84,14 +84,13 @@ describe('checkPanels', () => {
     expect(found).toMatchObject({ severity: 'offer', limit: null, measured: 1 });
   });
 
-  it('watches processors that are not there, and drops them', () => {
+  it('watches panels that no processor of the plan drives, and lets be what else their sheets name', () => {
     const pair = (processorId: string) => ({ processorId, portPixels: null });
-    const panels = [plainPanel('a', { data: { drivenBy: [pair('gone'), pair('proc'), pair('lost')] } })];
-    const found = check('driven-by', panels);
-    expect(found).toMatchObject({ severity: 'watch', measured: 2 });
-    const repaired = setFields(panels, found.fix!);
-    expect(repaired[0]!.data.drivenBy).toEqual([pair('proc')]);
-    expect(check('driven-by', repaired).severity).toBe('pass');
+    const drivenBy = (...ids: string[]) => plainPanel(ids.join('-') || 'none', { data: { drivenBy: ids.map(pair) } });
+    expect(check('driven-by', [drivenBy('gone', 'proc')]).severity).toBe('pass');
+    const found = check('driven-by', [drivenBy('gone', 'lost'), drivenBy(), drivenBy('proc')]);
+    expect(found).toMatchObject({ severity: 'watch', measured: 2, limit: 0 });
+    expect(found.where[1]).toEqual({ kind: 'field', name: 'catalogue.panels[0].data.drivenBy' });
   });
 
   it('offers a second look at a figure that slipped a digit', () => {
