@@ -1,29 +1,45 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { find } from '../../src/cli/find';
+import { starterCatalogue } from '../../src/plan/catalogue/starter-catalogue';
 import { givenTerminal } from './given-terminal';
 
-const call = { file: 'wish.json', options: new Set<string>() };
-const wish = {
-  hall: { lengthMm: 30_000, widthMm: 26_000, clearHeightMm: 10_000, walkwayMm: 1200 },
-  vehicle: { widthMm: 2600, heightMm: 4000 },
-  wall: { form: 'ring', acrossMm: 20_000, heightMm: 6000, openingMm: 4000 },
-  camerasAtOnce: 1,
-  budget: null,
-  coolingW: null,
-  stock: [],
-  note: '',
-};
+const plain = { file: 'wish.json', options: new Set<string>() };
+const hall = { hall: { lengthMm: 30_000, widthMm: 26_000 } };
+const ring = { ...hall, wall: { form: 'ring', acrossMm: 20_000, heightMm: 6000, openingMm: 4000 } };
 
-test('find of a wish alone lists the starter catalogue, in eighty columns', () => {
-  const terminal = givenTerminal({ 'wish.json': JSON.stringify(wish) });
-  expect(find.run(call, terminal)).toBe(0);
-  expect(terminal.output()).toMatch(/columns/i);
-  expect(terminal.output()).not.toMatch(/NaN|Infinity|undefined/);
+test('find of a wish alone lists every panel of the starter catalogue, in lines of eighty columns', () => {
+  const terminal = givenTerminal({ 'wish.json': JSON.stringify(ring) });
+  expect(find.run(plain, terminal)).toBe(0);
+  for (const { name } of starterCatalogue.panels) expect(terminal.output()).toContain(name);
   for (const line of terminal.output().split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  expect(terminal.output()).not.toMatch(/NaN|Infinity|undefined/);
 });
 
-test('find of a file that is neither a wish nor a plan ends with 2 and says why', () => {
+test('find --feet writes the same wish in feet', () => {
+  // 24 ft are 7315.2 mm, twelve panels of 2 ft: the flat wall of whole panels is as long as it was wished.
+  const flat = { wall: { form: 'flat', acrossMm: 7315.2, heightMm: 3048 } };
+  const terminal = givenTerminal({ 'wish.json': JSON.stringify(flat) });
+  find.run({ ...plain, options: new Set(['--feet']) }, terminal);
+  expect(terminal.output()).toMatch(/Across +24' 0"/);
+});
+
+test('find of a plan takes its own catalogue', () => {
+  const terminal = givenTerminal({ 'wish.json': readFileSync('fixtures/plans/flat.json', 'utf8') });
+  expect(find.run(plain, terminal)).toBe(0);
+  const { catalogue } = JSON.parse(readFileSync('fixtures/plans/flat.json', 'utf8'));
+  for (const { name } of catalogue.panels) expect(terminal.output()).toContain(name);
+});
+
+test('find of a wish that says no size gives each panel its reason', () => {
+  const terminal = givenTerminal({ 'wish.json': '{"wall": {"form": "ring"}}' });
+  expect(find.run(plain, terminal)).toBe(0);
+  expect(terminal.output().match(/: The wish states no size across\./g)).toHaveLength(starterCatalogue.panels.length);
+});
+
+test('find of what is neither ends with 2 and prints nothing', () => {
   const terminal = givenTerminal({ 'wish.json': '{}' });
-  expect(find.run(call, terminal)).toBe(2);
-  expect(terminal.complaints()).not.toBe('');
+  expect(find.run(plain, terminal)).toBe(2);
+  expect(terminal.output()).toBe('');
+  expect(terminal.complaints()).toContain('reason: not-a-plan');
 });
