@@ -26,7 +26,7 @@ export interface SurfacePorts {
   /** Pixels usable on a port that holds mixed panels: the least over its types. */
   readonly usablePixels: number;
   readonly capacityPixels: number;
-  /** Most panels on one run whatever their pixels; Infinity is written as 1e6. */
+  /** Most panels on one run whatever their pixels; `panelsUnlimited` where nobody limits them. */
   readonly panelsMost: number;
   readonly byType: readonly PortCapacity[];
   /** Ports of one processor with all its breakouts, and of one breakout after its trunk limit (direct: same as the processor's). */

@@ -90,7 +90,7 @@ function firstThatWires(inputs: CutInputs, layers: readonly Layer[]): SurfaceCut
     );
   const failed = new Set<ZoneCut>();
   for (const { layer, cut } of byMerit) {
-    const zones = wireZones(inputs, zoneRectangles(layer.strips, cut.columns, ports), ports.portsAProcessor);
+    const zones = wireAll(inputs, zoneRectangles(layer.strips, cut.columns, ports), ports.portsAProcessor);
     if (zones !== null) {
       const widths = layer.fitting.filter((width) => mayDo(width) && !failed.has(width)).reverse();
       return { cut, zones, widths, portsSuffice: true };
@@ -102,7 +102,7 @@ function firstThatWires(inputs: CutInputs, layers: readonly Layer[]): SurfaceCut
 
 function narrowestCut(inputs: CutInputs, { strips, fitting }: Layer): SurfaceCut {
   const cut = fitting[0]!;
-  const zones = wireZones(inputs, zoneRectangles(strips, cut.columns, inputs.ports), Number.POSITIVE_INFINITY)!;
+  const zones = wireAll(inputs, zoneRectangles(strips, cut.columns, inputs.ports), Number.POSITIVE_INFINITY)!;
   return { cut, zones, widths: [cut], portsSuffice: false };
 }
 
@@ -122,7 +122,7 @@ function leastUp({ table, processor, ports, served }: CutInputs): number {
 }
 
 /** Zones with the ports that each one's wiring takes; null as soon as one needs more than `most`. Those likely to fail go first. */
-function wireZones(inputs: CutInputs, zones: readonly ZoneRectangle[], most: number): WiredZone[] | null {
+function wireAll(inputs: CutInputs, zones: readonly ZoneRectangle[], most: number): WiredZone[] | null {
   const { table, signal, ports, solve } = inputs;
   const limits = runLimits(table.kind, ports, signal);
   const terms = {

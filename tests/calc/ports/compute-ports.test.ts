@@ -30,7 +30,7 @@ function ports(inputs: Partial<PortsInputs> = {}, base: Mode = mode(60)) {
 
 test('computePorts gives each surface its processor, its ports and its capacity by type', () => {
   const [a, b] = ports();
-  expect(a).toMatchObject({ portsAProcessor: 20, portsABreakout: 10, usablePixels: 585_000, panelsMost: 1_000_000 });
+  expect(a).toMatchObject({ portsAProcessor: 20, portsABreakout: 10, usablePixels: 585_000, panelsMost: 65_535 });
   expect(b?.byType.map(({ panelId, panelsAPort }) => [panelId, panelsAPort])).toEqual([
     ['p216', 12],
     ['p108', 30],

@@ -5,7 +5,7 @@ import { wireStage } from '../../../src/calc/runs/wire-stage';
 import type { HandChange, WayOfWiring } from '../../../src/plan/hand-change';
 import { plainSignal } from '../ports/plain-items';
 import { plainSurface, plainType, setOf } from '../zones/plain-surface';
-import { anchor, plainRuns } from './plain-runs';
+import { plainRuns } from './plain-runs';
 
 const folded: WayOfWiring = { kind: 'folded', wide: 2 };
 const bands = [{ type: plainType(216), rows: 3 }];
@@ -27,28 +27,20 @@ const fixed = (handChanges: readonly HandChange[], surface: number, way: WayOfWi
   return fix.command.args.fields[0]?.value as HandChange[];
 };
 
-test('chooseWayFix writes a way for every zone of the surface, anchored to a panel that is there', () => {
-  expect(fixed([], 0)).toEqual([
-    { kind: 'way', id: 'way-A-1', at: anchor(1, 2), way: folded },
-    { kind: 'way', id: 'way-A-2', at: anchor(5, 1), way: folded },
-  ]);
-  expect(fixed([], 1)?.[0]).toMatchObject({ at: { surfaceId: 'b', segmentId: null, column: -2, row: -1 } });
+test('chooseWayFix writes a way for every zone that knows it, and for no other', () => {
+  expect(fixed([], 0)?.map(({ id }) => id)).toEqual(['way-A-1', 'way-A-2']);
+  const narrow = plainSurface({ letter: 'A', columns: 5, bands });
+  const given = plainRuns({ wall: narrow, signal: plainSignal({ bySurface: [{ ...own, zoneColumnsMost: 3 }] }) });
+  const { zones } = wireStage(given);
+  const unknowing = zones.map((zone, i) => (i === 0 ? zone : { ...zone, answer: { ...zone.answer, ways: [] } }));
+  const fix = chooseWayFix('Use it', folded, unknowing, [], given);
+  expect(fix?.command.args).toMatchObject({ fields: [{ value: [{ id: 'way-A-1' }] }] });
 });
 
 test('chooseWayFix applied leaves nothing at rest and wires every zone so', () => {
   const { given, stage } = build(fixed([], 0)!);
   expect(stage.resting).toEqual([]);
   expect(computeRuns(given, stage).zones.map(({ way }) => way.kind)).toEqual(['folded', 'folded', 'columns']);
-});
-
-test('chooseWayFix takes the place of ways of these zones and keeps every other change, ids apart', () => {
-  const old: HandChange = { kind: 'way', id: 'way-A-2', at: anchor(6, 2), way: { kind: 'columns' } };
-  const gone: HandChange = { kind: 'way', id: 'way-A-1', at: anchor(99, 1), way: { kind: 'columns' } };
-  const above: HandChange = { kind: 'way', id: 'c', at: anchor(-2, -1, 'b', null), way: { kind: 'columns' } };
-  const cut: HandChange = { kind: 'cut', id: 'cut', from: anchor(2, 1), to: anchor(2, 2) };
-  const changes = fixed([old, gone, above, cut], 0)!;
-  expect(changes.map(({ id }) => id)).toEqual(['way-A-1', 'c', 'cut', 'way-A-2', 'way-A-3']);
-  expect(changes[0]).toBe(gone);
 });
 
 test('chooseWayFix is null where no zone knows the way', () => {

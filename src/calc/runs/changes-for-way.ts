@@ -1,0 +1,48 @@
+import type { HandChange, WayOfWiring } from '../../plan/hand-change';
+import { type AnchorGround, anchorAt, locateAnchor } from './locate-anchor';
+import type { WiredZone } from './wire-zones';
+import { zoneHolds } from './zone-holds';
+
+/** What of a zone a hand change of its way needs. */
+export type PlacedZone = Pick<WiredZone, 'zone' | 'surface' | 'table'>;
+
+/**
+ * The hand changes of a plan with a way for each of these zones: changes that give them a way now make room, every other one
+ * stays as it is. Ids are new ones of the form 'way-A-1'.
+ */
+export function changesForWay(
+  way: WayOfWiring,
+  zones: readonly PlacedZone[],
+  changes: readonly HandChange[],
+  ground: AnchorGround,
+): HandChange[] {
+  const kept = changes.filter((change) => {
+    if (change.kind !== 'way') return true;
+    const located = locateAnchor(change.at, ground);
+    if ('reason' in located) return true;
+    return !zones.some((zone) => zone.surface === located.surface && zoneHolds(zone, located.panel));
+  });
+  const taken = new Set(kept.map(({ id }) => id));
+  const added = zones.flatMap((zone): HandChange[] => {
+    const panel = firstPanel(zone);
+    const at = panel < 0 ? null : anchorAt(ground, zone.surface, panel);
+    if (at === null) return [];
+    let number = 1;
+    while (taken.has(`way-${zone.table.letter}-${number}`)) number++;
+    const id = `way-${zone.table.letter}-${number}`;
+    taken.add(id);
+    return [{ kind: 'way', id, at, way }];
+  });
+  return [...kept, ...added];
+}
+
+/** The lowest panel of the zone's first column that has one; -1 where none has. */
+function firstPanel({ zone, table }: PlacedZone): number {
+  for (let column = zone.firstColumn; column < zone.firstColumn + zone.columns; column++) {
+    for (let row = zone.firstRow; row < zone.firstRow + zone.rows; row++) {
+      const panel = table.at[(column - 1) * table.rows + row - 1]!;
+      if (panel >= 0) return panel;
+    }
+  }
+  return -1;
+}
