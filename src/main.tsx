@@ -11,10 +11,10 @@ import { startEvaluationWorker } from './ui/state/start-evaluation-worker';
 import { createDesk } from './ui/storage/create-desk';
 import { createDocumentChannel } from './ui/storage/document-channel';
 import { createWebLock, unguardedLock } from './ui/storage/document-lock';
-import { createIndexedDbShelf } from './ui/storage/indexed-db-shelf';
-import { findLocalStore } from './ui/storage/local-store';
 import { guardUnload } from './ui/storage/guard-unload';
+import { createIndexedDbShelf } from './ui/storage/indexed-db-shelf';
 import { loadSample } from './ui/storage/load-sample';
+import { findLocalStore } from './ui/storage/local-store';
 import { readViewMemory } from './ui/storage/view-memory';
 import './ui/styles/index.css';
 

@@ -3,7 +3,7 @@ import type { Wish } from '../../plan/wish';
 import type { Check, Place } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import { fromMicrometres, toMicrometres } from '../surfaces/micrometres';
-import { type JudgedCeiling, ceilingField, surfacePlace } from './judged-ceiling';
+import { ceilingField, type JudgedCeiling, surfacePlace } from './judged-ceiling';
 
 /** Under a face lower than this people walk with their heads near it (from memory, common practice, no source). */
 const LOW_FACE_MM = 2500;

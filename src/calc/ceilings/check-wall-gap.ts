@@ -6,7 +6,7 @@ import { turnsHalf } from '../walls/turns-half';
 import type { WallResult } from '../walls/wall-result';
 import { ceilingAxes } from './ceiling-axes';
 import { drawIn } from './draw-in';
-import { type JudgedCeiling, ceilingField, surfacePlace } from './judged-ceiling';
+import { ceilingField, type JudgedCeiling, surfacePlace } from './judged-ceiling';
 import { latticeCeiling } from './lattice-ceiling';
 import { wallGap } from './wall-gap';
 

@@ -1,5 +1,5 @@
-import { pathText } from '../../plan/commands/path-text';
 import type { Ceiling } from '../../plan/ceiling';
+import { pathText } from '../../plan/commands/path-text';
 import type { Place } from '../chapter';
 import type { CeilingResult } from './ceiling-result';
 

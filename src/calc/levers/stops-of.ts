@@ -5,14 +5,16 @@ import type { Topic } from './lever';
 
 const signalChapters: ReadonlySet<ChapterId> = new Set(['picture', 'ports', 'zones', 'runs']);
 
-/** Stops that a topic's levers are to clear: of the signal chapters, and of the counts owned of what the topic is about. */
+/**
+ * What a topic's levers are to clear: stops of the signal chapters, and counts of what the topic is about that go beyond what
+ * there is. Where only what is owned is stated, that is what there is.
+ */
 export function stopsOf(topic: Topic, evaluation: Evaluation, plan: Plan): readonly Check[] {
   const { panels, processors, breakouts } = plan.catalogue;
   const items = topic === 'panels' ? panels : [...processors, ...breakouts];
   const stockIds = new Set(items.map((item) => `wish.stock.${item.id}`));
-  return evaluation.checks.filter(
-    (check) =>
-      check.severity === 'stop' &&
-      (stockIds.has(check.id) || (topic === 'signal' && signalChapters.has(check.chapter))),
-  );
+  return evaluation.checks.filter((check) => {
+    if (stockIds.has(check.id)) return check.measured !== null && check.limit !== null && check.measured > check.limit;
+    return topic === 'signal' && check.severity === 'stop' && signalChapters.has(check.chapter);
+  });
 }

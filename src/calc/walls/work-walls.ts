@@ -3,8 +3,8 @@ import type { Source, Step } from '../chapter';
 import type { PanelShape } from '../panels/panel-views';
 import { panelsById } from '../panels/panels-by-id';
 import { placedPanelType } from '../surfaces/placed-panel-type';
-import { workPath } from './work-path';
 import type { WallResult, WallsResults } from './wall-result';
+import { workPath } from './work-path';
 
 const sheet: Source = { kind: 'sheet', text: 'size and pixels from the panel’s sheet, after its turn' };
 const given: Source = { kind: 'given', text: 'the wall’s path, bands and holes' };

@@ -2,6 +2,7 @@ import { lazy, Suspense, useCallback, useState } from 'react';
 import { useBench } from '../state/use-bench';
 import { Announcer } from './Announcer';
 import { Banners } from './Banners';
+import { HeadroomStrip } from './HeadroomStrip';
 import { NarrowLeaves } from './NarrowLeaves';
 import { TopBar } from './TopBar';
 import { useBenchCommands } from './use-bench-commands';
@@ -9,7 +10,6 @@ import { useDroppedFile } from './use-dropped-file';
 import { useMedia } from './use-media';
 import { useShortcuts } from './use-shortcuts';
 import { WideLeaves } from './WideLeaves';
-import { HeadroomStrip } from './HeadroomStrip';
 
 const FindDialog = lazy(async () => ({ default: (await import('./FindDialog')).FindDialog }));
 

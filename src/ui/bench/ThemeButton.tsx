@@ -1,5 +1,5 @@
-import type { ThemeChoice } from '../storage/view-memory';
 import { useDesk, useDeskActions } from '../storage/use-desk';
+import type { ThemeChoice } from '../storage/view-memory';
 import { MenuButton } from '../widgets/MenuButton';
 
 const themeChoices: readonly { readonly value: ThemeChoice; readonly label: string }[] = [

@@ -1,5 +1,5 @@
-import { pathText } from '../../plan/commands/path-text';
 import type { Path } from '../../plan/commands/path';
+import { pathText } from '../../plan/commands/path-text';
 import { fieldAt } from './field-at';
 import { useActions } from './use-bench';
 import { usePlan } from './use-plan';

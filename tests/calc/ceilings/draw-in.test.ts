@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { drawIn } from '../../../src/calc/ceilings/draw-in';
 import { layOutCeilings } from '../../../src/calc/ceilings/lay-out-ceilings';
-import { layOutWalls } from '../../../src/calc/walls/lay-out-walls';
 import { setFieldsIn } from '../../../src/calc/set-fields-in';
+import { layOutWalls } from '../../../src/calc/walls/lay-out-walls';
 import type { Ceiling } from '../../../src/plan/ceiling';
 import { plainWall } from '../walls/plain-wall';
 import { panels, shapes } from './judge-ceiling';

@@ -11,3 +11,15 @@ test('stopsOf panels are stops of panel counts, of signal those of its chapters 
   expect(stopsOf('panels', evaluation, short).map(({ chapter }) => chapter)).toEqual(['wish']);
   expect(stopsOf('signal', evaluation, short)).toEqual([]);
 });
+
+test('stopsOf counts what is owned alone as what there is, where nobody stated how many more can be had', () => {
+  const plan = samplePlan('flat');
+  const panelId = plan.walls[0]!.bands[0]!.panelId;
+  const owning = (owned: number) => ({
+    ...plan,
+    wish: { ...plan.wish, stock: [{ itemId: panelId, owned, obtainable: null }] },
+  });
+  const { evaluate } = createEvaluator();
+  expect(stopsOf('panels', evaluate(owning(63)), owning(63))).toHaveLength(1);
+  expect(stopsOf('panels', evaluate(owning(64)), owning(64))).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { walkPath } from '../../../src/calc/walls/walk-path';
 import reference from '../../../fixtures/reference/geometry.json';
+import { walkPath } from '../../../src/calc/walls/walk-path';
 
 const example = (name: string) => reference.examples.find((one) => one.name === name)!.values as never;
 const walk = (joints: number[], more: Partial<Parameters<typeof walkPath>[0]> = {}) =>

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { editableQuantity } from '../../../src/ui/widgets/editable-quantity';
 import type { DisplayOptions } from '../../../src/units/display-options';
 import { parseQuantity } from '../../../src/units/parse-quantity';
 import type { Unit } from '../../../src/units/unit';
-import { editableQuantity } from '../../../src/ui/widgets/editable-quantity';
 
 const metric: DisplayOptions = { lengths: 'metric', locale: 'de-DE', currency: 'EUR' };
 const feet: DisplayOptions = { lengths: 'feet', locale: 'en-US', currency: 'USD' };

@@ -1,7 +1,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
-import { ChoiceField } from '../../../src/ui/widgets/ChoiceField';
 import { CheckItem } from '../../../src/ui/widgets/CheckItem';
+import { ChoiceField } from '../../../src/ui/widgets/ChoiceField';
 import { FigureTable } from '../../../src/ui/widgets/FigureTable';
 import { ProgressBar } from '../../../src/ui/widgets/ProgressBar';
 import { StatusGlyph } from '../../../src/ui/widgets/StatusGlyph';

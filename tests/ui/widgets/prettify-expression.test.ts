@@ -1,5 +1,5 @@
-import { evaluate } from 'mathjs';
 import fc from 'fast-check';
+import { evaluate } from 'mathjs';
 import { expect, test } from 'vitest';
 import { prettifyExpression } from '../../../src/ui/widgets/prettify-expression';
 

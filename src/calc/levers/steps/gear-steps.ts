@@ -8,8 +8,8 @@ import type { LeverStep } from '../lever';
 const furthest = 5000;
 
 function shortage(line: MaterialLine, stock: Stock | undefined): number {
-  if (!stock || stock.owned === null || stock.obtainable === null) return 0;
-  return Math.max(0, line.needed - stock.owned - stock.obtainable);
+  if (!stock || stock.owned === null) return 0;
+  return Math.max(0, line.needed - stock.owned - (stock.obtainable ?? 0));
 }
 
 function withMore(plan: Plan, more: ReadonlyMap<string, number>): Stock[] {
@@ -21,7 +21,7 @@ function withMore(plan: Plan, more: ReadonlyMap<string, number>): Stock[] {
   });
 }
 
-/** More of what is short: obtainable counts raised one by one (or, with several items short, by all that is missing). */
+/** More of what is short (obtainable not stated counts as none): obtainable counts raised one by one (or, with several items short, by all that is missing). */
 export function gearSteps(
   plan: Plan,
   evaluation: Evaluation,

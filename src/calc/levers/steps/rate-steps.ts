@@ -1,6 +1,6 @@
-import type { FrameRate } from '../../../plan/primitives';
 import type { Mode, Picture } from '../../../plan/picture';
 import type { Plan } from '../../../plan/plan';
+import type { FrameRate } from '../../../plan/primitives';
 import type { LeverStep } from '../lever';
 
 /** Rates that cameras and displays run at, fastest first. Source: ITU-R BT.709-6 and BT.2100; 48 by common practice. */

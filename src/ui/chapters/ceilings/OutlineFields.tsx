@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import type { Outline } from '../../../plan/ceiling';
 import type { Path } from '../../../plan/commands/path';
 import { PlanUnit } from '../../bench/PlanFields';
@@ -15,19 +16,16 @@ export function OutlineFields({ path, outline }: { readonly path: Path; readonly
     case 'circle':
       return <PlanUnit path={[...path, 'diameterMm']} label="Diameter" unit="mm" />;
     case 'polygon':
-      return outline.points.flatMap((_point, at) => [
-        <PlanUnit
-          key={`x${at + 1}`}
-          path={[...path, 'points', at, 'xMm']}
-          label={`Corner ${at + 1} across`}
-          unit="mm"
-        />,
-        <PlanUnit
-          key={`y${at + 1}`}
-          path={[...path, 'points', at, 'yMm']}
-          label={`Corner ${at + 1} along`}
-          unit="mm"
-        />,
-      ]);
+      return cornersOf(outline.points.length).map(({ key, at }) => (
+        <Fragment key={key}>
+          <PlanUnit path={[...path, 'points', at, 'xMm']} label={`Corner ${at + 1} across`} unit="mm" />
+          <PlanUnit path={[...path, 'points', at, 'yMm']} label={`Corner ${at + 1} along`} unit="mm" />
+        </Fragment>
+      ));
   }
+}
+
+/** Corners have no id of their own: their place is their name. */
+function cornersOf(count: number): readonly { readonly key: string; readonly at: number }[] {
+  return Array.from({ length: count }, (_, at) => ({ key: `corner ${at + 1}`, at }));
 }

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { CatalogueList } from '../../../plan/find-item';
 import { freshId } from '../../../plan/fresh-id';
+import { useSay } from '../../bench/notice-context';
 import { useActions, useBench } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
 import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
 import { EmptyState } from '../../widgets/EmptyState';
-import { useSay } from '../../bench/notice-context';
 import { GearFields } from './GearFields';
 import { PanelFields } from './PanelFields';
 import { ProcessorFields } from './ProcessorFields';

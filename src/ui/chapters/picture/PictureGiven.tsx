@@ -1,12 +1,12 @@
-import { freshId } from '../../../plan/fresh-id';
 import type { Path } from '../../../plan/commands/path';
+import { freshId } from '../../../plan/fresh-id';
+import { modeWords } from '../../bench/mode-words';
 import { PlanCount, PlanRate } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
 import { usePlanField } from '../../state/use-plan-field';
 import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
-import { modeWords } from '../../bench/mode-words';
 
 const depths = ['8', '10', '12'] as const;
 

@@ -1,8 +1,8 @@
 import { ChapterPage, ChapterSection } from '../../bench/ChapterPage';
+import { modeWords } from '../../bench/mode-words';
 import { useEvaluation } from '../../state/use-evaluation';
 import { FigureTable } from '../../widgets/FigureTable';
 import { useFormat } from '../../widgets/use-format';
-import { modeWords } from '../../bench/mode-words';
 import { PictureGiven } from './PictureGiven';
 import { RateTable } from './RateTable';
 import { WhatMustChange } from './WhatMustChange';

@@ -2,13 +2,13 @@ import { useEffect, useMemo, useState } from 'react';
 import { createEvaluator } from '../../../calc/evaluate';
 import { type RateCell, rateTable, tableDepths } from '../../../calc/rates/rate-table';
 import { formatRate } from '../../../units/format-rate';
+import { modeWords } from '../../bench/mode-words';
 import { useActions, useBench } from '../../state/use-bench';
 import { useSweep } from '../../state/use-sweep';
 import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
 import { ProgressBar } from '../../widgets/ProgressBar';
 import { StatusGlyph } from '../../widgets/StatusGlyph';
-import { modeWords } from '../../bench/mode-words';
 
 const all = '';
 

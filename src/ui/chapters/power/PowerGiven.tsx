@@ -1,7 +1,7 @@
+import { freshId } from '../../../plan/fresh-id';
 import { PlanChoice, PlanItem, PlanSwitch, PlanText, PlanUnit } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
-import { freshId } from '../../../plan/fresh-id';
 import { Button } from '../../widgets/Button';
 
 /** The supply, how panels sit on it, the circuits, and the service points. */

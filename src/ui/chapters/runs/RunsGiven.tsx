@@ -1,8 +1,8 @@
+import { formatRate } from '../../../units/format-rate';
 import { PlanChoice, PlanCount, PlanUnit } from '../../bench/PlanFields';
 import { usePageHref } from '../../bench/use-page-href';
 import { usePlan } from '../../state/use-plan';
 import { GivenLink } from '../../widgets/GivenLink';
-import { formatRate } from '../../../units/format-rate';
 
 /** What a run may carry, where it may begin, and what a good wiring puts first. */
 export function RunsGiven() {

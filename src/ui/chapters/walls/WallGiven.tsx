@@ -1,5 +1,5 @@
-import type { Wall } from '../../../plan/wall';
 import { freshId } from '../../../plan/fresh-id';
+import type { Wall } from '../../../plan/wall';
 import { PlanChoice, PlanText, PlanUnit } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';

@@ -1,4 +1,5 @@
 import { ChapterPage, ChapterSection } from '../../bench/ChapterPage';
+import { modeWords } from '../../bench/mode-words';
 import { PlanChoice, PlanCount, PlanText, PlanUnit } from '../../bench/PlanFields';
 import { usePageHref } from '../../bench/use-page-href';
 import { useEvaluation } from '../../state/use-evaluation';
@@ -6,7 +7,6 @@ import { usePlan } from '../../state/use-plan';
 import { FigureTable } from '../../widgets/FigureTable';
 import { GivenLink } from '../../widgets/GivenLink';
 import { useFormat } from '../../widgets/use-format';
-import { modeWords } from '../../bench/mode-words';
 import { BuildsFound } from './BuildsFound';
 import { StockTable } from './StockTable';
 
