@@ -8,7 +8,7 @@ import type { StageParts } from './stage-parts';
 /** A vehicle is drawn this many times as long as wide, with an open end: the plan states its width and height only. */
 const vehicleLengths = 1.6;
 
-/** How far from the hall its dimension lines run. */
+/** How far from the hall its dimension lines run; more where their text stands between. */
 const besideMm = 700;
 
 export interface SiteDrawing {
@@ -31,7 +31,7 @@ export function drawSite(
   if (hall !== null) {
     walls.rectangle(hall.leftMm, -hall.highMm, hall.rightMm, -hall.lowMm);
     // On the sides away from the opening, where the vehicle stands.
-    const level = opening !== null && opening.outY < 0 ? -hall.highMm - besideMm : -hall.lowMm + besideMm;
+    const level = opening !== null && opening.outY < 0 ? -hall.highMm - besideMm : -hall.lowMm + besideMm * 2;
     const beside = opening !== null && opening.outX < -0.5 ? hall.rightMm + besideMm * 1.8 : hall.leftMm - besideMm;
     dimensions.push(
       measured(hall.leftMm, level, hall.rightMm, level, `hall ${format(hall.rightMm - hall.leftMm, 'mm')}`),

@@ -47,6 +47,6 @@ export function cameraView(
   const rise = 0.55;
   const dx = out.x * Math.cos(turn) - out.y * Math.sin(turn);
   const dy = out.x * Math.sin(turn) + out.y * Math.cos(turn);
-  const level = Math.cos(rise) * away * 0.9;
-  return { position: [x + dx * level, y + Math.sin(rise) * away * 0.9, z - dy * level], target: [x, y * 0.8, z] };
+  const level = Math.cos(rise) * away * 0.98;
+  return { position: [x + dx * level, y + Math.sin(rise) * away * 0.98, z - dy * level], target: [x, y * 0.8, z] };
 }
