@@ -1,5 +1,5 @@
 import type { Plan } from '../../plan/plan';
-import type { Check, ChapterId } from '../chapter';
+import type { ChapterId, Check } from '../chapter';
 import type { Evaluation } from '../evaluation';
 import type { Topic } from './lever';
 

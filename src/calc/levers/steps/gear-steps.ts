@@ -1,5 +1,5 @@
-import type { Plan } from '../../../plan/plan';
 import type { Stock } from '../../../plan/catalogue';
+import type { Plan } from '../../../plan/plan';
 import type { Evaluation } from '../../evaluation';
 import type { MaterialLine } from '../../materials/material-result';
 import type { LeverStep } from '../lever';

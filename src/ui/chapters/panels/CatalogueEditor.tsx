@@ -20,7 +20,7 @@ export function CatalogueEditor({ list }: { readonly list: CatalogueList }) {
   const say = useSay();
   const [picked, setPicked] = useState<string | null>(null);
   const found = items.findIndex(({ id }) => id === picked);
-  const index = found < 0 ? 0 : found;
+  const index = Math.max(found, 0);
   const item = items[index];
   if (!item) {
     return (

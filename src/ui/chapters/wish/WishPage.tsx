@@ -23,44 +23,37 @@ export function WishPage() {
     <ChapterPage
       page="wish"
       given={
-        <>
-          <div className="fields">
-            <PlanChoice
-              path={['wish', 'wall', 'form']}
-              label="Form"
-              choices={[
-                { value: 'ring', label: 'a ring or part of one' },
-                { value: 'flat', label: 'a flat wall' },
-              ]}
-            />
-            <PlanUnit
-              path={['wish', 'wall', 'acrossMm']}
-              label={form === 'ring' ? 'Inside diameter' : 'Length'}
-              unit="mm"
-              absent={notStated}
-            />
-            <PlanUnit path={['wish', 'wall', 'heightMm']} label="Height" unit="mm" absent={notStated} />
-            {form === 'ring' && (
-              <PlanUnit path={['wish', 'wall', 'openingMm']} label="Opening" unit="mm" absent={notStated} />
-            )}
-            <PlanUnit path={['wish', 'hall', 'lengthMm']} label="Hall, length" unit="mm" absent={notStated} />
-            <PlanUnit path={['wish', 'hall', 'widthMm']} label="Hall, width" unit="mm" absent={notStated} />
-            <PlanUnit
-              path={['wish', 'hall', 'clearHeightMm']}
-              label="Hall, clear height"
-              unit="mm"
-              absent={notStated}
-            />
-            <PlanUnit path={['wish', 'hall', 'walkwayMm']} label="Walkway behind the wall" unit="mm" />
-            <PlanUnit path={['wish', 'vehicle', 'widthMm']} label="Drives in, width" unit="mm" absent={notStated} />
-            <PlanUnit path={['wish', 'vehicle', 'heightMm']} label="Drives in, height" unit="mm" absent={notStated} />
-            <PlanUnit path={['wish', 'budget']} label="Budget" unit="money" absent={notStated} />
-            <PlanUnit path={['wish', 'coolingW']} label="Cooling on site" unit="W" absent={notStated} />
-            <PlanCount path={['wish', 'camerasAtOnce']} label="Cameras at once" least={1} />
-            <GivenLink label="Rate and depth" value={modeWords(base)} owner="Picture" href={href('picture')} />
-            <PlanText path={['wish', 'note']} label="Note" />
-          </div>
-        </>
+        <div className="fields">
+          <PlanChoice
+            path={['wish', 'wall', 'form']}
+            label="Form"
+            choices={[
+              { value: 'ring', label: 'a ring or part of one' },
+              { value: 'flat', label: 'a flat wall' },
+            ]}
+          />
+          <PlanUnit
+            path={['wish', 'wall', 'acrossMm']}
+            label={form === 'ring' ? 'Inside diameter' : 'Length'}
+            unit="mm"
+            absent={notStated}
+          />
+          <PlanUnit path={['wish', 'wall', 'heightMm']} label="Height" unit="mm" absent={notStated} />
+          {form === 'ring' && (
+            <PlanUnit path={['wish', 'wall', 'openingMm']} label="Opening" unit="mm" absent={notStated} />
+          )}
+          <PlanUnit path={['wish', 'hall', 'lengthMm']} label="Hall, length" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'hall', 'widthMm']} label="Hall, width" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'hall', 'clearHeightMm']} label="Hall, clear height" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'hall', 'walkwayMm']} label="Walkway behind the wall" unit="mm" />
+          <PlanUnit path={['wish', 'vehicle', 'widthMm']} label="Drives in, width" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'vehicle', 'heightMm']} label="Drives in, height" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'budget']} label="Budget" unit="money" absent={notStated} />
+          <PlanUnit path={['wish', 'coolingW']} label="Cooling on site" unit="W" absent={notStated} />
+          <PlanCount path={['wish', 'camerasAtOnce']} label="Cameras at once" least={1} />
+          <GivenLink label="Rate and depth" value={modeWords(base)} owner="Picture" href={href('picture')} />
+          <PlanText path={['wish', 'note']} label="Note" />
+        </div>
       }
       result={
         <>
