@@ -60,8 +60,7 @@ function checkNames({ picture, surfaces }: PictureInputs): Check[] {
       limit: 0,
       unit: 'count',
       where: idle.slice(0, 50),
-      sentence:
-        '{measured} rates of their own name a surface that is not there, or one that has a rate of its own already.',
+      sentence: 'Rates of their own that name no surface, or one that has a rate of its own already: {measured}.',
       fix: setFieldsFix('Drop what names no surface', 'rates by surface', [
         { path: ['picture', 'bySurface'], value: kept },
       ]),
@@ -90,7 +89,7 @@ function checkServedNames({ picture, surfaces }: PictureInputs): Check[] {
       limit: 0,
       unit: 'count',
       where: idle.slice(0, 50),
-      sentence: '{measured} of the rates that the stage must also serve name no surface, or one that is not there.',
+      sentence: 'Rates to be served as well that name no surface, or one that is not there: {measured}.',
       fix: setFieldsFix('Drop what names no surface', 'rates to serve', [
         { path: ['picture', 'alsoServe'], value: kept },
       ]),

@@ -3,6 +3,7 @@ import type { Processor } from '../../plan/processor';
 import type { Check, Fix } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import type { PortsInputs } from './compute-ports';
 import { countOutlets } from './count-outlets';
 import type { SurfacePorts } from './port-result';
@@ -30,7 +31,7 @@ export function checkOutlets(
         limit: null,
         unit: 'count',
         where: [...where, { kind: 'field', name: `catalogue.processors[${index}].outlets.breakoutId` }],
-        sentence: 'The breakout that this processor needs is not in the catalogue, so it has no port.',
+        sentence: `The breakout that the processor of ${surfaceWords(surface)} needs is not in the catalogue, so it has no port.`,
         ...(fix === null ? {} : { fix }),
       },
     ];
@@ -46,10 +47,10 @@ export function checkOutlets(
       unit: 'bps',
       where,
       sentence: carriesNone
-        ? 'A trunk of {limit} carries not one port of this processor.'
+        ? `A trunk of {limit} carries not one port of the processor of ${surfaceWords(surface)}.`
         : ports.portsABreakout < box.ports
-          ? 'A trunk of {limit} carries {carried} of the {ports} ports of its breakout; the others stay unused.'
-          : 'A trunk of {limit} carries all {ports} ports of its breakout.',
+          ? `On ${surfaceWords(surface)} a trunk of {limit} carries {carried} of the {ports} ports of its breakout; the others stay unused.`
+          : `On ${surfaceWords(surface)} a trunk of {limit} carries every port of its breakout: {ports}.`,
       values: {
         carried: { value: ports.portsABreakout, unit: 'count' },
         ports: { value: box.ports, unit: 'count' },

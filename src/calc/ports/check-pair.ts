@@ -2,6 +2,7 @@ import type { Processor } from '../../plan/processor';
 import type { Check } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import type { PortsInputs } from './compute-ports';
 
 /** Whether the sheets of a surface's panels name the processor that drives them. */
@@ -27,8 +28,8 @@ export function checkPair({ panels }: PortsInputs, surface: SurfaceTable, proces
         ...unpaired.map(({ panel }) => ({ kind: 'item' as const, name: panel.name })),
       ],
       sentence: silent
-        ? 'Which processors drive this panel is not stated on its sheet.'
-        : 'The sheet of a panel on this surface names other processors, not the one chosen.',
+        ? `Not stated on the sheet: which processors drive a panel of ${surfaceWords(surface)}.`
+        : `The sheet of a panel of ${surfaceWords(surface)} names other processors, not ${processor.name}.`,
       fix: setFieldsFix(
         'The sheet allows this pair: write it down',
         'processors that drive the panel',

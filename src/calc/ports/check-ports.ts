@@ -1,6 +1,7 @@
 import type { Check, Place } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import { checkOutlets } from './check-outlets';
 import { checkPair } from './check-pair';
 import { checkProcessorChoice } from './check-processor-choice';
@@ -48,7 +49,7 @@ function checkNames({ signal, surfaces }: PortsInputs): Check[] {
       limit: 0,
       unit: 'count',
       where: idle.slice(0, 50),
-      sentence: '{measured} choices of a processor name a surface that is not there, or one that has a choice already.',
+      sentence: 'Choices of a processor that name no surface, or one that has a choice already: {measured}.',
       fix: setFieldsFix('Drop what names no surface', 'processors by surface', [
         { path: ['signal', 'bySurface'], value: kept },
       ]),
@@ -61,6 +62,7 @@ function checkOnePanel(surface: SurfaceTable, ports: SurfacePorts): Check[] {
   if (first === undefined) return [];
   const worst = ports.byType.reduce((least, next) => (next.panelsAPort < least.panelsAPort ? next : least), first);
   const { rate, pictures, depthBits } = worst.mode;
+  const on = surfaceWords(surface);
   return [
     {
       id: `ports.one-panel.${surface.letter}`,
@@ -72,8 +74,10 @@ function checkOnePanel(surface: SurfaceTable, ports: SurfacePorts): Check[] {
       where: [placeOf(surface)],
       sentence:
         worst.panelsAPort === 0
-          ? 'One panel has {measured}; a port carries {limit} at {rate} and {depth}: not even one panel fits.'
-          : 'A port carries {panels} panels of {measured} each at {rate} and {depth}, within {limit}.',
+          ? `One panel on ${on} has {measured}; a port carries {limit} at {rate} and {depth}: not even one panel fits.`
+          : worst.panelsAPort === 1
+            ? `A port on ${on} carries one panel of {measured} at {rate} and {depth}, within {limit}.`
+            : `A port on ${on} carries {panels} panels of {measured} each at {rate} and {depth}, within {limit}.`,
       values: {
         panels: { value: worst.panelsAPort, unit: 'count' },
         rate: { value: (rate.frames * pictures) / rate.seconds, unit: 'fps' },
@@ -96,7 +100,7 @@ function checkSheet(surface: SurfaceTable, ports: SurfacePorts): Check[] {
       limit: null,
       unit: 'px',
       where: [placeOf(surface)],
-      sentence: 'How many pixels a port carries by the sheet is not stated; the line rate alone gives {measured}.',
+      sentence: `Not stated: how many pixels a port on ${surfaceWords(surface)} carries by the sheet. The line rate alone gives {measured}.`,
     },
   ];
 }
@@ -112,7 +116,7 @@ function checkChain(surface: SurfaceTable, ports: SurfacePorts): Check[] {
       limit: null,
       unit: 'count',
       where: [placeOf(surface)],
-      sentence: 'How many panels a data chain may carry is not stated; a port here takes {measured}.',
+      sentence: `Not stated: how many panels a data chain on ${surfaceWords(surface)} may carry. By pixels a port takes {measured}.`,
     },
   ];
 }

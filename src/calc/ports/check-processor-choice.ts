@@ -1,6 +1,7 @@
 import type { Check } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import { computePorts, type PortsInputs } from './compute-ports';
 
 /** A surface without a processor: none chosen, or one that the catalogue does not have. Offers the first that suits. */
@@ -22,8 +23,8 @@ export function checkProcessorChoice(inputs: PortsInputs, surface: SurfaceTable)
       { kind: 'field', name: own >= 0 ? `signal.bySurface[${own}].processorId` : 'signal.processorId' },
     ],
     sentence: named
-      ? 'The processor chosen for this surface is not in the catalogue.'
-      : 'No processor is chosen for this surface, so nothing can be wired.',
+      ? `The processor chosen for ${surfaceWords(surface)} is not in the catalogue.`
+      : `No processor is chosen for ${surfaceWords(surface)}, so nothing of it can be wired.`,
     ...(suits === null ? {} : { fix: setFieldsFix(`Take ${suits.name}`, 'processor', [{ path, value: suits.id }]) }),
   };
 }

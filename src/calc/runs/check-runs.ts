@@ -2,6 +2,7 @@ import type { Check, Place } from '../chapter';
 import { panelsUnlimited } from '../ports/panels-unlimited';
 import { panelName } from '../surfaces/panel-at';
 import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import { chooseWayFix } from './choose-way-fix';
 import type { RunsInputs } from './compute-runs';
 import { checkExisting } from './existing/check-existing';
@@ -25,7 +26,7 @@ export function checkRuns(inputs: RunsInputs, { zones }: LaidChanges, results: R
         checkPortsThere(inputs, table, own, results),
         ...checkBreakouts(table, own),
         ...checkChain(table, own, runs),
-        ...offerWays(results.surfaces[i]!, table.letter, own, inputs.handChanges, inputs),
+        ...offerWays(results.surfaces[i]!, table, own, inputs.handChanges, inputs),
       ];
     }),
     ...checkResting(inputs, results),
@@ -51,9 +52,12 @@ function checkLoad(table: SurfaceTable, zones: readonly WiredZone[], runs: reado
     where: over.length > 0 ? portsOf(over) : portsOf([fullest]),
     sentence:
       over.length > 0
-        ? 'A port has {measured} on it and may carry {limit}.'
-        : 'The fullest port has {measured} on it and may carry {limit}; {free} of its capacity stays free.',
-    values: { free: { value: Math.max(0, 1 - fullest.share), unit: 'share' } },
+        ? `Ports on ${surfaceWords(table)} with too much on them: {over}, the fullest with {measured} where {limit} may be carried.`
+        : `The fullest port on ${surfaceWords(table)} has {measured} on it and may carry {limit}; {free} of its capacity stays free.`,
+    values: {
+      over: { value: over.length, unit: 'count' },
+      free: { value: Math.max(0, 1 - fullest.share), unit: 'share' },
+    },
   };
 }
 
@@ -76,8 +80,8 @@ function checkReach(inputs: RunsInputs, table: SurfaceTable, results: RunsResult
       where: entries,
       sentence:
         high.length > 0
-          ? 'Entries above {limit}: {high}, the highest at {measured}. They need a lift or a ladder.'
-          : 'Every entry is within reach: the highest at {measured}, within {limit}.',
+          ? `Entries of ${surfaceWords(table)} above {limit}: {high}, the highest at {measured}. They are out of reach from the floor.`
+          : `Every entry of ${surfaceWords(table)} is within reach: the highest at {measured}, within {limit}.`,
       values: { high: { value: high.length, unit: 'count' } },
     },
   ];
@@ -111,8 +115,8 @@ function checkPortsThere(
         : [placeOf(table)],
     sentence:
       short.length > 0
-        ? 'A processor needs {measured} ports and has {limit}.'
-        : 'Each processor has ports enough: {measured} of {limit} at the most. In all {ports}; the least possible is {least}.',
+        ? `A processor of ${surfaceWords(table)} needs {measured} ports and has {limit}.`
+        : `Each processor of ${surfaceWords(table)} has ports enough: {measured} of {limit} at the most. In all {ports}; the least possible is {least}.`,
     values: {
       ports: { value: surface.ports, unit: 'count' },
       least: { value: surface.portsLeast, unit: 'count' },
@@ -136,8 +140,8 @@ function checkBreakouts(table: SurfaceTable, zones: readonly WiredZone[]): Check
       where: [placeOf(table)],
       sentence:
         measured > breakoutsAProcessor
-          ? 'A processor needs {measured} breakouts and takes {limit}.'
-          : 'Each processor has at most {measured} breakouts on it and takes {limit}.',
+          ? `A processor of ${surfaceWords(table)} needs {measured} breakouts and takes {limit}.`
+          : `Breakouts on the processor of ${surfaceWords(table)} that has most: {measured} of {limit}.`,
     },
   ];
 }
@@ -158,8 +162,8 @@ function checkChain(table: SurfaceTable, zones: readonly WiredZone[], runs: read
       where: portsOf(over.length > 0 ? over : [longest]),
       sentence:
         over.length > 0
-          ? 'A run has {measured} panels; a chain here takes {limit}.'
-          : 'The longest run has {measured} panels; a chain here takes {limit}.',
+          ? `A run of ${surfaceWords(table)} has {measured} panels; a chain there takes {limit}.`
+          : `Panels on the longest run of ${surfaceWords(table)}: {measured}; a chain there takes {limit}.`,
     },
   ];
 }

@@ -15,7 +15,8 @@ interface Alike {
 
 /**
  * Every way of wiring a surface with the figures that it comes to over all zones, in the order of merit of a regular wiring:
- * what fits, fewer ports, fewer figures. A zone in which a way has no meaning keeps its own wiring.
+ * what fits, fewer ports, fewer figures. The chosen way comes with the figures of the wiring as it is, whatever way its
+ * zones are wired in; for any other a zone that does not know the way counts as the search would wire it.
  */
 export function compareWays(surfaceId: string, zones: readonly WiredZone[]): WayFigures[] {
   if (zones.length === 0) return [];
@@ -76,8 +77,8 @@ function figuresOf(
 ): WayFigures {
   const parts = alike.map(({ zone, count, wirings }) => {
     const there = zone.ports.portsAProcessor;
-    const own = wayKey(zone.wiring.way) === key ? zone.wiring : null;
-    return { wiring: own ?? bestOfWay(wirings.get(key) ?? [], there) ?? zone.wiring, count, there };
+    const asIs = chosen || wayKey(zone.wiring.way) === key ? zone.wiring : null;
+    return { wiring: asIs ?? bestOfWay(wirings.get(key) ?? [], there) ?? zone.answer.chosen, count, there };
   });
   const sum = (value: (wiring: ZoneWiring) => number) =>
     parts.reduce((total, { wiring, count }) => total + value(wiring) * count, 0);

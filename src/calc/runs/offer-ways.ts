@@ -1,5 +1,7 @@
 import type { HandChange } from '../../plan/hand-change';
 import type { Check, Unit } from '../chapter';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import { chooseWayFix } from './choose-way-fix';
 import type { AnchorGround } from './locate-anchor';
 import type { SurfaceRuns, WayFigures } from './run-result';
@@ -12,7 +14,7 @@ interface Count {
   readonly unit: Unit;
   readonly of: (way: WayFigures) => number;
   readonly isWorthIt: (now: number, other: number) => boolean;
-  readonly sentence: string;
+  readonly sentence: (now: number, other: number) => string;
 }
 
 /** Shares and lengths that differ by less are not offered (common practice, no source). */
@@ -25,28 +27,29 @@ const counts: readonly Count[] = [
     unit: 'count',
     of: ({ ports }) => ports,
     isWorthIt: (now, other) => other < now,
-    sentence: 'needs {fewer} ports fewer: {limit} instead of {measured}.',
+    sentence: (now, other) =>
+      `needs ${now - other === 1 ? 'one port' : '{fewer} ports'} fewer: {limit} instead of {measured}.`,
   },
   {
     id: 'free',
     unit: 'share',
     of: ({ fullestShare }) => fullestShare,
     isWorthIt: (now, other) => other <= now - leastShare,
-    sentence: 'leaves more free on the fullest port: {limit} of it used instead of {measured}.',
+    sentence: () => 'leaves more free on the fullest port: {limit} of it used instead of {measured}.',
   },
   {
     id: 'figures',
     unit: 'count',
     of: ({ figures }) => figures,
     isWorthIt: (now, other) => other < now,
-    sentence: 'repeats more: {limit} figures of run instead of {measured}.',
+    sentence: () => 'repeats more: figures of run {limit} instead of {measured}.',
   },
   {
     id: 'cable',
     unit: 'mm',
     of: ({ cableMm }) => cableMm,
     isWorthIt: (now, other) => other <= now * (1 - leastCableShare),
-    sentence: 'takes less cable: {limit} instead of {measured}, by estimate.',
+    sentence: () => 'takes less cable: {limit} instead of {measured}, by estimate.',
   },
 ];
 
@@ -56,11 +59,12 @@ const counts: readonly Count[] = [
  */
 export function offerWays(
   surface: SurfaceRuns,
-  letter: string,
+  table: Pick<SurfaceTable, 'kind' | 'letter'>,
   zones: readonly WiredZone[],
   changes: readonly HandChange[],
   ground: AnchorGround,
 ): Check[] {
+  const on = surfaceWords(table);
   const now = surface.ways.find(({ chosen }) => chosen);
   if (now === undefined) return [];
   const others = surface.ways.filter(
@@ -78,14 +82,14 @@ export function offerWays(
     const fewer = count.of(now) - count.of(best);
     return [
       {
-        id: `runs.offer-${count.id}.${letter}`,
+        id: `runs.offer-${count.id}.${table.letter}`,
         chapter: 'runs',
         severity: 'offer',
         measured: count.of(now),
         limit: count.of(best),
         unit: count.unit,
-        where: [{ kind: 'surface', name: letter }],
-        sentence: `${words} ${count.sentence}`,
+        where: [{ kind: 'surface', name: table.letter }],
+        sentence: `${words} on ${on} ${count.sentence(count.of(now), count.of(best))}`,
         values: { ...values, fewer: { value: fewer, unit: count.unit } },
         ...(fix === null ? {} : { fix }),
       } satisfies Check,

@@ -18,7 +18,7 @@ export function wayInWords(way: WayOfWiring): WayInWords {
         words:
           way.wide === 1
             ? 'Splitting above row {row}'
-            : 'Splitting above row {row}, folding over {wide} columns below,',
+            : 'Splitting above row {row} and folding over {wide} columns below',
         values: { row: { value: way.aboveRow, unit: 'count' }, wide: { value: way.wide, unit: 'count' } },
       };
     case 'rows':

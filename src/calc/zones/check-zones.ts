@@ -2,6 +2,7 @@ import type { Check, Fix, Place } from '../chapter';
 import type { SurfacePorts } from '../ports/port-result';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
+import { surfaceWords } from '../surfaces/surface-words';
 import { computeZones, type ZonesInputs } from './compute-zones';
 import type { SurfaceZones, ZonesResults } from './zone-result';
 
@@ -35,13 +36,17 @@ function checkFit(
   };
   if (zones.stoppedBy !== null) {
     const fix = letZonesUpFit(inputs, table, index);
-    return { ...base, severity: 'stop', sentence: zones.stoppedBy, ...(fix === null ? {} : { fix }) };
+    return {
+      ...base,
+      severity: 'stop',
+      sentence: `No zone of ${surfaceWords(table)} fits. ${zones.stoppedBy}`,
+      ...(fix === null ? {} : { fix }),
+    };
   }
   return {
     ...base,
     severity: 'pass',
-    sentence:
-      'Zones on this surface: {zones}, each with the same canvas of {wide} by {high} pixels, {measured} of the {limit} that a processor drives here.',
+    sentence: `Zones of ${surfaceWords(table)}: {zones}, each with the same canvas of {wide} by {high} pixels, {measured} of the {limit} that a processor drives there.`,
     values: {
       zones: { value: zones.zones, unit: 'count' },
       wide: { value: zones.canvasWidth, unit: 'count' },
@@ -78,10 +83,10 @@ function checkInput(table: SurfaceTable, ports: SurfacePorts, zones: SurfaceZone
       where: [placeOf(table)],
       sentence:
         zones.inputBps === null
-          ? 'This rate is too fast for any blanking, so what the input must carry cannot be computed.'
+          ? `The rate of ${surfaceWords(table)} is too fast for any blanking, so what an input must carry cannot be computed.`
           : inputGbps === null
-            ? 'What the input of the processor carries is not stated; this canvas needs {measured}.'
-            : 'The canvas needs {measured} of the {limit} that the input of the processor carries.',
+            ? `Not stated: what the input of the processor carries. A canvas of ${surfaceWords(table)} needs {measured}.`
+            : `A canvas of ${surfaceWords(table)} needs {measured} of the {limit} that the input of its processor carries.`,
     },
   ];
 }

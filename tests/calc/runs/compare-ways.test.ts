@@ -67,6 +67,16 @@ test('compareWays marks the way by which most panels are wired, hand changes inc
   expect(chosen([change('w1', 1), change('w2', 4)])).toEqual({ kind: 'folded', wide: 2 });
 });
 
+test('compareWays gives the chosen way the figures of the wiring as it is, cut by hand too', () => {
+  const cut = { kind: 'cut' as const, id: 'c', from: anchor(1, 1), to: anchor(1, 2) };
+  const folded = { kind: 'way' as const, id: 'w', at: anchor(4, 1), way: { kind: 'folded' as const, wide: 2 } };
+  const ways = compare({ handChanges: [cut, folded] });
+  // Three and one by the cut, two by the way, three: 9 ports where three columns a zone would take 9 as well.
+  expect(ways.find(({ chosen }) => chosen)).toMatchObject({ way: { kind: 'columns' }, ports: 4 + 2 + 3, fewest: 1 });
+  // The other way is counted as the search would wire it, without the cut.
+  expect(ways.find(({ chosen }) => !chosen)).toMatchObject({ way: { kind: 'folded' }, ports: 6 });
+});
+
 test('compareWays of no zone is empty', () => {
   expect(compareWays('a', [])).toEqual([]);
 });

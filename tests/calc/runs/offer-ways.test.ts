@@ -25,7 +25,7 @@ const now = figures({ kind: 'columns' }, { chosen: true });
 const given = plainRuns({ wall: plainSurface({ columns: 4, bands: [{ type: plainType(216), rows: 3 }] }) });
 const { zones } = wireStage(given);
 const offer = (...ways: WayFigures[]) =>
-  offerWays({ surfaceId: 'a', ports: 139, portsLeast: 120, ways }, 'A', zones, [], given);
+  offerWays({ surfaceId: 'a', ports: 139, portsLeast: 120, ways }, { kind: 'wall', letter: 'A' }, zones, [], given);
 const split: WayOfWiring = { kind: 'split', aboveRow: 2, wide: 1 };
 
 test('offerWays says how many ports fewer a way needs', () => {
@@ -38,7 +38,10 @@ test('offerWays says how many ports fewer a way needs', () => {
     limit: 125,
     unit: 'count',
   });
-  expect(found?.sentence).toBe('Splitting above row {row} needs {fewer} ports fewer: {limit} instead of {measured}.');
+  expect(found?.sentence).toBe(
+    'Splitting above row {row} on wall A needs {fewer} ports fewer: {limit} instead of {measured}.',
+  );
+  expect(offer(now, figures(split, { ports: 138 }))[0]?.sentence).toContain('needs one port fewer');
   expect(found?.values).toMatchObject({ row: { value: 2 }, fewer: { value: 14 } });
 });
 

@@ -19,7 +19,12 @@ test('checkZones passes a surface whose canvas a processor drives', () => {
 
 test('checkZones stops with the reason where no zone fits', () => {
   const found = named(plainZones({ signal: plainSignal({ processorId: null }) }), 'zones.fit.A');
-  expect(found).toMatchObject({ severity: 'stop', measured: null, limit: null, sentence: 'No processor is chosen.' });
+  expect(found).toMatchObject({
+    severity: 'stop',
+    measured: null,
+    limit: null,
+    sentence: 'No zone of wall A fits. No processor is chosen.',
+  });
   expect(found?.fix).toBeUndefined();
 });
 
@@ -38,7 +43,7 @@ test('checkZones lets as few zones up as fit where the number asked for is what 
 test('checkZones reads an input that nobody stated as not stated', () => {
   const found = named(plainZones(), 'zones.input.A');
   expect(found).toMatchObject({ severity: 'offer', limit: null, unit: 'bps' });
-  expect(found?.sentence).toContain('not stated');
+  expect(found?.sentence).toContain('Not stated');
   // More than the active pixels: 864 x 648 at 60 Hz and 24 bit.
   expect(found!.measured!).toBeGreaterThan(864 * 648 * 60 * 24);
 });

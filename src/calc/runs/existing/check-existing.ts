@@ -133,7 +133,7 @@ function checkChain({ surfaces, ports }: Given, { runs }: ExistingFigures): Chec
       sentence:
         over.length > 0
           ? 'A run of the wiring that exists has {measured} panels; a chain there takes {limit}.'
-          : 'The longest run of the wiring that exists has {measured} panels; a chain there takes {limit}.',
+          : 'Panels on the longest run of the wiring that exists: {measured}; a chain there takes {limit}.',
     },
   ];
 }
@@ -171,7 +171,7 @@ function compare(existing: ExistingFigures, results: RunsResults): Check {
     where: [],
     sentence:
       existing.ports > results.portsUsed
-        ? 'The wiring that exists takes {measured} ports; the plan wires the same panels on {limit}.'
-        : 'The wiring that exists takes {measured} ports; the plan takes {limit}.',
+        ? 'Ports of the wiring that exists: {measured}; the plan wires the stage on {limit}.'
+        : 'Ports of the wiring that exists: {measured}; of the plan: {limit}.',
   };
 }
