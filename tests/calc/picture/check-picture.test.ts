@@ -52,8 +52,10 @@ test('checkPicture lets a rate be served where its surfaces are all there', () =
 test('checkPicture watches a rate below 23.976 or above 240, and says which', () => {
   const slow = check({ base: mode(12) }, 'picture.rate-range');
   expect(slow).toMatchObject({ severity: 'watch', measured: 12, limit: 24_000 / 1001 });
+  expect(slow?.sentence).toContain('or more');
   const fast = check({ alsoServe: [{ id: 's', mode: mode(1000), surfaceIds: null }] }, 'picture.rate-range');
   expect(fast).toMatchObject({ severity: 'watch', measured: 1000, limit: 240 });
+  expect(fast?.sentence).toContain('up to');
   expect(fast?.where).toEqual([{ kind: 'field', name: 'picture.alsoServe[0].mode.rate' }]);
   expect(check({ base: mode(24_000, 8, 1, 1001) }, 'picture.rate-range')?.severity).toBe('pass');
 });

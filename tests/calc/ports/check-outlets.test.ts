@@ -15,6 +15,7 @@ function check(processor: Processor, breakouts: readonly Breakout[]) {
 test('checkOutlets passes a 10G trunk with ten gigabit ports', () => {
   const [found] = check(plainProcessor(), [plainBreakout()]);
   expect(found).toMatchObject({ id: 'ports.trunk.A', severity: 'pass', measured: 1e10, limit: 1e10, unit: 'bps' });
+  expect(found?.sentence).toContain('every port');
 });
 
 test('checkOutlets watches a trunk that leaves ports unused and stops one that carries none', () => {

@@ -26,7 +26,7 @@ test('checkProcessorChoice takes the first processor that the panels name and wh
 });
 
 test('checkProcessorChoice mends the surface that names a processor of its own', () => {
-  const found = check(plainPorts({ signal: plainSignal({ bySurface: [own] }) }));
+  const found = check(plainPorts({ signal: plainSignal({ processorId: null, bySurface: [own] }) }));
   expect(found.where).toContainEqual({ kind: 'field', name: 'signal.bySurface[0].processorId' });
   expect(found.fix?.command.args).toMatchObject({
     fields: [{ path: ['signal', 'bySurface', 0, 'processorId'], value: 'proc' }],

@@ -4,7 +4,7 @@ import { computeRuns } from '../../../src/calc/runs/compute-runs';
 import { wireStage } from '../../../src/calc/runs/wire-stage';
 import type { HandChange } from '../../../src/plan/hand-change';
 import { plainPanel, plainProcessor, plainSignal } from '../ports/plain-items';
-import { plainSurface, plainType } from '../zones/plain-surface';
+import { plainSurface, plainType, setOf } from '../zones/plain-surface';
 import { anchor, type PlainRuns, plainRuns } from './plain-runs';
 
 const bands = [{ type: plainType(216), rows: 3 }];
@@ -40,6 +40,16 @@ test('checkRuns stops at a port with more on it than it may carry', () => {
   const found = named('runs.load.A', { wall: mixed, panels: [plainPanel(216), plainPanel(108, pair)] });
   expect(found).toMatchObject({ severity: 'stop', measured: 46_656, limit: 45_000 });
   expect(found!.where.length).toBeGreaterThan(1);
+  const one = plainSurface({
+    columns: 1,
+    bands: [
+      { type: plainType(216), rows: 1 },
+      { type: plainType(108), rows: 1 },
+    ],
+  });
+  const single = named('runs.load.A', { wall: one, panels: [plainPanel(216), plainPanel(108, pair)] });
+  expect(single).toMatchObject({ severity: 'stop', values: { over: { value: 1 } } });
+  expect(single?.where).toEqual([{ kind: 'port', name: '1A-01' }]);
 });
 
 test('checkRuns watches entries above reach and names their panels', () => {
@@ -50,6 +60,9 @@ test('checkRuns watches entries above reach and names their panels', () => {
     { kind: 'panel', name: 'C1 R1' },
     { kind: 'panel', name: 'C2 R1' },
   ]);
+  const second = plainSurface({ letter: 'B', columns: 2, bands, baseMm: 2200 });
+  const two = named('runs.reach.B', { surfaces: setOf(plainSurface({ columns: 3, bands }), second) });
+  expect(two?.where[0]).toEqual({ kind: 'panel', name: 'B C1 R1' });
   const ceiling = plainSurface({ kind: 'ceiling', columns: 2, bands });
   expect(named('runs.reach.A', { wall: ceiling })).toBeUndefined();
 });

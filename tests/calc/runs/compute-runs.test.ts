@@ -53,6 +53,8 @@ test('computeRuns counts breakouts after hand changes, and none on direct ports'
   expect(compute({ wall, handChanges: [cut] })).toMatchObject({ breakouts: 2, portsUsed: 11 });
   const direct = plainProcessor({}, { outlets: { kind: 'direct', ports: 16 } });
   expect(compute({ wall, processors: [direct] }).breakouts).toBe(0);
+  const one = plainProcessor({}, { outlets: { kind: 'breakouts', breakoutId: 'box', most: 1 } });
+  expect(compute({ wall, processors: [one] }).breakouts).toBe(1);
 });
 
 test('computeRuns keeps a zone where it is when a hand change takes more ports than there are', () => {

@@ -27,6 +27,12 @@ test('zoneGrid takes a wall from the floor and counts its canvas from the corner
   expect([grid.columnPitchMm, grid.rowPitchMm]).toEqual([500, 500]);
 });
 
+test('zoneGrid of a lower zone counts its canvas from its own top row', () => {
+  const tall = plainSurface({ columns: 2, bands: [{ type: plainType(100), rows: 5 }] });
+  const { grid } = zoneGrid(tall, { firstColumn: 1, columns: 1, firstRow: 1, rows: 2 }, 'bottom');
+  expect([...grid.pixelTop]).toEqual([100, 0]);
+});
+
 test('zoneGrid gives zones of equal shape equal grids wherever they stand', () => {
   const plain = plainSurface({ columns: 6, bands: [{ type: plainType(100), rows: 3 }] });
   const of = (firstColumn: number) => zoneGrid(plain, { ...zone, firstColumn }, 'bottom').grid;

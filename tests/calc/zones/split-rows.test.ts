@@ -30,6 +30,7 @@ test('splitRows leaves a row without panels out of a height', () => {
   expect(stripHeights(edges)(0, 2)).toBe(100);
   expect(stripHeights(edges)(0, 4)).toBe(300);
   expect(stripHeights(edges)(0, 1)).toBe(0);
+  expect(stripHeights(rowsOf([100, 200]))(0, 1)).toBe(100);
 });
 
 test('splitRows is null with fewer rows than strips', () => {

@@ -54,6 +54,12 @@ test('checkExisting stops at a port with more on it than it may carry', () => {
   // 139,968 of 150,000 where 135,000 may be used.
   expect(found).toMatchObject({ severity: 'stop', measured: 139_968 / 150_000, limit: 0.9 });
   expect(found?.where).toHaveLength(2);
+  // Both columns on one port, and one panel of them on another: the first alone is too much.
+  const single = named('runs.existing-load', [[...one!, ...[...two!].reverse()].slice(0, 5), ['C2 R1']], {
+    processors: weak,
+  });
+  expect(single).toMatchObject({ severity: 'stop', values: { over: { value: 1 } } });
+  expect(single?.where).toEqual([{ kind: 'port', name: 'p1' }]);
 });
 
 test('checkExisting stops at a chain that is too long', () => {

@@ -46,6 +46,12 @@ test('readWiring names a bad row by line and reason and loses nothing else', () 
   expect(reasons[7]).toContain('too long');
 });
 
+test('readWiring misses a field wherever the first line puts it, and takes the furthest place', () => {
+  const { rows, bad } = readWiring('place,port,panel\n1,1-01\n100000,1-01,C1 R1\n');
+  expect(bad.map(({ line }) => line)).toEqual([2]);
+  expect(rows).toEqual([row('C1 R1', '1-01', 100_000)]);
+});
+
 test('readWiring of nothing is nothing', () => {
   expect(readWiring('')).toEqual({ rows: [], bad: [] });
   expect(readWiring('panel,port,place\n')).toEqual({ rows: [], bad: [] });

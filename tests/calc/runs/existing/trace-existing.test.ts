@@ -48,6 +48,11 @@ test('traceExisting finds the shortest and the longest run', () => {
   expect(traced.fullestShare).toBe((3 * 46_656) / 650_000);
 });
 
+test('traceExisting of a single run has it as shortest and longest', () => {
+  const traced = trace(['C1 R1 p1 1', 'C1 R2 p1 2']);
+  expect(traced).toMatchObject({ panelsPerPortMin: 2, panelsPerPortMax: 2, fullestShare: (2 * 46_656) / 650_000 });
+});
+
 test('traceExisting takes places in their order, whatever the order of the rows', () => {
   expect(trace([...good].reverse()).runs.find(({ port }) => port === 'p1')?.panels).toEqual([0, 1, 3]);
 });
