@@ -12,6 +12,8 @@ test.each([
   [304.8 + 12.7, `1' 1/2"`],
   [304.8, `1' 0"`],
   [-914.4, `-3' 0"`],
+  [-3.175, '-1/8"'],
+  [-1, '0"'],
   [2100, `6' 10 5/8"`], // 82.677 in = 6 ft 10.677 in, nearest eighth 10.625
 ])('formatFeet(%f) is %s', (mm, text) => {
   expect(formatFeet(mm)).toBe(text);

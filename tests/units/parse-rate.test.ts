@@ -19,6 +19,8 @@ test.each([
   ['12.5', 25, 2],
   ['60000/1001', 60_000, 1001],
   ['120/2', 60, 1],
+  ['1000000', 1_000_000, 1],
+  ['1/10000', 1, 10_000],
 ])('parseRate(%s) is %i frames in %i seconds', (text, frames, seconds) => {
   expect(parseRate(text)).toEqual({ rate: { frames, seconds } });
 });
