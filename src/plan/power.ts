@@ -33,7 +33,7 @@ export type Power = z.infer<typeof power>;
 const sharedDefaults = {
   distroId: null,
   servicePoints: [],
-  typicalLevel: 0.35,
+  typicalLevel: 0.2,
   brightnessShare: 1,
   includesSignal: true,
 };

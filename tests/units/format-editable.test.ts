@@ -27,6 +27,10 @@ test('formatEditable writes feet with fractions where they are exact, else with 
   // 2100 mm = 6 ft 271.2 mm; 271.2 mm / 25.4 = 10.677165 in
   expect(formatEditable(2100, 'mm', feet)).toBe(`6' 10.67717"`);
   expect(formatEditable(-304.8, 'mm', feet)).toBe(`-1' 0"`);
+  // 500 - 304.8 = 195.2 mm = 7.685039 in
+  expect(formatEditable(500, 'mm', feet)).toBe(`1' 7.68504"`);
+  // 7.874 in = 199.9996 mm, the same whole micrometre as 200 mm
+  expect(formatEditable(-200, 'mm', feet)).toBe('-7.874"');
 });
 
 test.each([
