@@ -2,6 +2,7 @@ import { lazy, Suspense, useMemo } from 'react';
 import { panelAt } from '../../calc/surfaces/panel-at';
 import { stageParts } from '../../sheets/stage-parts';
 import { useActions, useBench } from '../state/use-bench';
+import { useDrawing } from '../state/use-drawing';
 import { useEvaluation } from '../state/use-evaluation';
 import { usePlan } from '../state/use-plan';
 import { EmptyState } from '../widgets/EmptyState';
@@ -9,6 +10,7 @@ import { useFormat } from '../widgets/use-format';
 import { DrawingToolbar } from './DrawingToolbar';
 import { WayOfPanel } from './WayOfPanel';
 
+const Stage = lazy(async () => ({ default: (await import('../drawings/stage/Stage')).Stage }));
 const Unrolled = lazy(async () => ({ default: (await import('../drawings/Unrolled')).Unrolled }));
 const FromAbove = lazy(async () => ({ default: (await import('../drawings/FromAbove')).FromAbove }));
 
@@ -30,7 +32,7 @@ export function DrawingArea() {
 function ChosenDrawing() {
   const plan = usePlan((all) => all);
   const evaluation = useEvaluation((all) => all);
-  const { view, surfaceId, from, tint } = useBench((state) => state.drawing);
+  const { view, surfaceId, from, tint } = useDrawing();
   const selection = useBench((state) => state.selection);
   const actions = useActions();
   const format = useFormat();
@@ -49,6 +51,7 @@ function ChosenDrawing() {
     actions.select(panel && { kind: 'panel', index: panel.index, name: panel.name });
   };
   const shared = { parts, tint, format, picked: selection, onSelect };
+  if (view === 'stage') return <Stage {...shared} />;
   if (view === 'above') return <FromAbove {...shared} />;
   return <Unrolled {...shared} surfaceId={surface.surfaceId} from={from} />;
 }

@@ -1,8 +1,10 @@
 import type { Tint } from '../../sheets/tint-panels';
 import type { From } from '../../sheets/unrolled-grid';
 import type { DrawingView } from '../state/bench-state';
-import { useActions, useBench } from '../state/use-bench';
+import { useActions } from '../state/use-bench';
+import { useDrawing } from '../state/use-drawing';
 import { useEvaluation } from '../state/use-evaluation';
+import { Button } from '../widgets/Button';
 import { SegmentChoice } from '../widgets/SegmentChoice';
 
 const views: readonly { readonly value: DrawingView; readonly label: string }[] = [
@@ -21,14 +23,19 @@ const tints: readonly { readonly value: Tint; readonly label: string }[] = [
 
 /** How the drawing is looked at: which view, which surface, from which side, tinted by what. */
 export function DrawingToolbar() {
-  const drawing = useBench((state) => state.drawing);
+  const drawing = useDrawing();
   const surfaces = useEvaluation((evaluation) => evaluation.surfaces.surfaces);
   const { setDrawing } = useActions();
   const shown = surfaces.find((surface) => surface.surfaceId === drawing.surfaceId) ?? surfaces[0];
   const ceiling = shown?.kind === 'ceiling';
   return (
     <div className="views" role="toolbar" aria-label="Drawing">
-      <SegmentChoice label="View" value={drawing.view} choices={views} onChoose={(view) => setDrawing({ view })} />
+      <SegmentChoice
+        label="View"
+        value={drawing.view}
+        choices={views}
+        onChoose={(view) => setDrawing({ ...drawing, follows: false, view })}
+      />
       {drawing.view === 'unrolled' && shown && (
         <>
           {surfaces.length > 1 && (
@@ -55,7 +62,10 @@ export function DrawingToolbar() {
       )}
       <label className="by tint">
         Tint
-        <select value={drawing.tint} onChange={(event) => setDrawing({ tint: event.target.value as Tint })}>
+        <select
+          value={drawing.tint}
+          onChange={(event) => setDrawing({ ...drawing, follows: false, tint: event.target.value as Tint })}
+        >
           {tints.map((tint) => (
             <option key={tint.value} value={tint.value}>
               {tint.label}
@@ -63,6 +73,14 @@ export function DrawingToolbar() {
           ))}
         </select>
       </label>
+      <Button
+        small
+        aria-pressed={drawing.follows}
+        title="View and tint follow the chapter in view"
+        onClick={() => setDrawing({ follows: !drawing.follows })}
+      >
+        Follow
+      </Button>
     </div>
   );
 }

@@ -15,7 +15,10 @@ export function createViewActions({
       const serial = (getState().asked?.serial ?? 0) + 1;
       setState(field === undefined ? { page } : { page, asked: { field, serial } });
     },
-    setDrawing: (change) => setState(({ drawing }) => ({ drawing: { ...drawing, ...change } })),
+    setDrawing(change) {
+      const byHand = change.view !== undefined || change.tint !== undefined ? { follows: false } : {};
+      setState(({ drawing }) => ({ drawing: { ...drawing, ...byHand, ...change } }));
+    },
     setFollows: (follows) => setState({ follows }),
   };
 }

@@ -23,8 +23,8 @@ export function guardUnload({ store, actions }: Desk): void {
       navigator.storage?.persist?.().catch(() => undefined);
     });
     bench.store.subscribe((state, before) => {
-      const { view, from, tint } = state.drawing;
-      if (state.drawing !== before.drawing) actions.remember({ drawing: { view, from, tint } });
+      const { view, from, tint, follows } = state.drawing;
+      if (state.drawing !== before.drawing) actions.remember({ drawing: { view, from, tint, follows } });
     });
   });
 }

@@ -5,14 +5,14 @@ export type ThemeChoice = 'system' | 'light' | 'dark';
 /** How one person likes to look at plans: kept in this browser, never in a plan. */
 export interface ViewMemory {
   readonly theme: ThemeChoice;
-  readonly drawing: Pick<DrawingState, 'view' | 'from' | 'tint'>;
+  readonly drawing: Pick<DrawingState, 'view' | 'from' | 'tint' | 'follows'>;
   /** The short way in was put away. */
   readonly wayInClosed: boolean;
 }
 
 export const usualView: ViewMemory = {
   theme: 'system',
-  drawing: { view: 'unrolled', from: 'behind', tint: 'none' },
+  drawing: { view: 'unrolled', from: 'behind', tint: 'none', follows: true },
   wayInClosed: false,
 };
 
@@ -27,7 +27,11 @@ function oneOf<Value extends string>(value: unknown, values: readonly Value[], u
 
 /** What was remembered; anything unreadable falls back to the usual. */
 export function readViewMemory(store: TextStore | null): ViewMemory {
-  let kept: { theme?: unknown; drawing?: { view?: unknown; from?: unknown; tint?: unknown }; wayInClosed?: unknown };
+  let kept: {
+    theme?: unknown;
+    drawing?: { view?: unknown; from?: unknown; tint?: unknown; follows?: unknown };
+    wayInClosed?: unknown;
+  };
   try {
     const text: unknown = JSON.parse(store?.getItem(name) ?? '{}');
     kept = typeof text === 'object' && text !== null ? text : {};
@@ -41,6 +45,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
       view: oneOf(kept.drawing?.view, ['stage', 'unrolled', 'above'], drawing.view),
       from: oneOf(kept.drawing?.from, ['behind', 'inside'], drawing.from),
       tint: oneOf(kept.drawing?.tint, ['none', 'processor', 'port', 'circuit', 'leg'], drawing.tint),
+      follows: kept.drawing?.follows !== false,
     },
     wayInClosed: kept.wayInClosed === true,
   };

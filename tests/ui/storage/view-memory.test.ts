@@ -14,7 +14,7 @@ function storeWith(text: string | null) {
 test('readViewMemory gives what was written', () => {
   const memory: ViewMemory = {
     theme: 'dark',
-    drawing: { view: 'above', from: 'inside', tint: 'leg' },
+    drawing: { view: 'above', from: 'inside', tint: 'leg', follows: false },
     wayInClosed: true,
   };
   const store = storeWith(null);
