@@ -50,7 +50,7 @@ async function buildInto(root, folder) {
   await build({
     root,
     configFile: false,
-    logLevel: 'error',
+    logLevel: 'silent',
     publicDir: false,
     ssr: { noExternal: true },
     build: {
