@@ -12,6 +12,7 @@ const check = (rest: Partial<Picture>, id: string) =>
 test('checkPicture passes an ordinary picture with one check', () => {
   const checks = checkPicture({ picture: picture({}), surfaces });
   expect(checks.map(({ id, severity }) => [id, severity])).toEqual([['picture.rate-range', 'pass']]);
+  expect(checks[0]).toMatchObject({ measured: 24, limit: 240 });
 });
 
 test('checkPicture names a surface that is not there and a second entry of one, and drops both', () => {

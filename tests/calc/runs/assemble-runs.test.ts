@@ -33,6 +33,11 @@ test('assembleRuns numbers ports through the breakouts of each processor and pan
   expect(placeOf[order[38]!]).toBe(3);
 });
 
+test('assembleRuns names the letter of a single breakout too', () => {
+  const one = plainProcessor({}, { outlets: { kind: 'breakouts', breakoutId: 'box', most: 1 } });
+  expect(assemble({ processors: [one] }).runs[0]?.port).toBe('1A-01');
+});
+
 test('assembleRuns weighs a run against the capacity before the free share, and measures its entry', () => {
   const direct = plainProcessor({}, { outlets: { kind: 'direct', ports: 16 } });
   const { runs } = assemble({ wall: plainSurface({ columns: 1, bands, baseMm: 2000 }), processors: [direct] });

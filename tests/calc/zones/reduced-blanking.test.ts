@@ -34,6 +34,7 @@ test('reducedBlanking takes x1000/1001 rates as they are', () => {
 test('reducedBlanking is null where a frame is no longer than its least blanking', () => {
   // 460 microseconds: 1,000,000 / 460 is 2173.9 frames a second.
   expect(reducedBlanking(100, 100, { frames: 2174, seconds: 1 })).toBeNull();
+  expect(reducedBlanking(100, 100, { frames: 50_000, seconds: 23 })).toBeNull();
   expect(reducedBlanking(100, 100, { frames: 2173, seconds: 1 })).not.toBeNull();
 });
 

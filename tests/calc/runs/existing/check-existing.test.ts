@@ -65,6 +65,9 @@ test('checkExisting stops at a port with more on it than it may carry', () => {
 test('checkExisting stops at a chain that is too long', () => {
   const found = named('runs.existing-chain', [one!, two!], { panels: [plainPanel(216, { chainPanels: 2 })] });
   expect(found).toMatchObject({ severity: 'stop', measured: 3, limit: 2 });
+  const alone = named('runs.existing-chain', [one!], { panels: [plainPanel(216, { chainPanels: 2 })] });
+  expect(alone).toMatchObject({ severity: 'stop', measured: 3, limit: 2 });
+  expect(alone?.where).toEqual([{ kind: 'port', name: 'p1' }]);
   const longer = { panels: [plainPanel(216, { chainPanels: 3 })] };
   expect(named('runs.existing-chain', [one!, two!], longer)?.severity).toBe('pass');
 });

@@ -6,6 +6,8 @@ test.each([
   [0, 1, true],
   [1, 0, true],
   [1, 5, true],
+  [4, 8, true],
+  [0, 8, false],
   [3, 4, false],
   [0, 5, false],
   [0, 0, false],
