@@ -16,7 +16,9 @@ function sameRecords(a: unknown, b: unknown): boolean {
 }
 
 /** Remembers a function's last results by the fields of its arguments: records put together anew from the same parts are the same. */
-export function memo<Arguments extends unknown[], Result>(fn: (...args: Arguments) => Result): (...args: Arguments) => Result {
+export function memo<Arguments extends unknown[], Result>(
+  fn: (...args: Arguments) => Result,
+): (...args: Arguments) => Result {
   return lruMemoize(fn, { maxSize: remembered, equalityCheck: sameFields });
 }
 
@@ -24,7 +26,9 @@ export function memo<Arguments extends unknown[], Result>(fn: (...args: Argument
  * Takes a part of every record of a list. A list whose parts are all as before is the list of before, so that an edit
  * of another part recomputes nothing behind it.
  */
-export function memoView<Item, View extends object>(take: (item: Item) => View): (items: readonly Item[]) => readonly View[] {
+export function memoView<Item, View extends object>(
+  take: (item: Item) => View,
+): (items: readonly Item[]) => readonly View[] {
   return lruMemoize((items: readonly Item[]): readonly View[] => items.map(take), {
     maxSize: remembered,
     resultEqualityCheck: sameRecords,

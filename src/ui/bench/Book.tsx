@@ -19,7 +19,7 @@ export function Book() {
 
   return (
     <main ref={box} className="book" id="book" tabIndex={-1}>
-      <WayIn />
+      {page === 'summary' && <WayIn />}
       <Suspense fallback={<p className="quiet">Opening …</p>}>
         {Page ? <Page key={page} /> : <ChapterPage key={page} page={page} />}
       </Suspense>

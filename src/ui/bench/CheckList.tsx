@@ -7,6 +7,7 @@ import { useDisplayOptions } from '../widgets/display-context';
 import { EmptyState } from '../widgets/EmptyState';
 import { StatusGlyph } from '../widgets/StatusGlyph';
 import { type Format, useFormat } from '../widgets/use-format';
+import { fieldWords } from './field-words';
 import { useSay } from './notice-context';
 
 const order: Readonly<Record<Severity, number>> = { stop: 0, watch: 1, offer: 2, pass: 3 };
@@ -14,9 +15,13 @@ const order: Readonly<Record<Severity, number>> = { stop: 0, watch: 1, offer: 2,
 /** Passed checks that stand open beside what is marked; more of them fold. */
 const passesOpen = 6;
 
+function placeWords({ kind, name }: Place): string {
+  return kind === 'field' ? fieldWords(name) : name;
+}
+
 /** Figures beside a sentence that does not say them itself. */
 function figuresOf({ sentence, measured, limit, unit }: Check, format: Format): string | null {
-  if (sentence.includes('{measured}') || (measured === null && limit === null)) return null;
+  if (sentence.includes('{measured}') || (!measured && !limit)) return null;
   return sentence.includes('{limit}')
     ? format(measured, unit)
     : `${format(measured, unit)} / ${format(limit, unit, 'not stated')}`;
@@ -45,7 +50,7 @@ export function CheckList({ checks }: { readonly checks: readonly Check[] }) {
         status={check.severity}
         sentence={formatSentence(check, options)}
         figures={figuresOf(check, format)}
-        places={check.where.map((place) => ({ name: place.name, onGo: () => go(place) }))}
+        places={check.where.map((place) => ({ name: placeWords(place), onGo: () => go(place) }))}
         {...(fix ? { fix: { label: fix.label, onApply } } : {})}
       />
     );

@@ -40,10 +40,12 @@ function ContentsLine({ page, onGo }: ContentsLineProps) {
     <li>
       <a href={href} aria-current={here ? 'page' : undefined} onClick={onGo}>
         {page.title}
-        <span className={`contents-status is-${status}`}>
-          <StatusGlyph status={status} />
-          {count > 0 && count}
-        </span>
+        {status !== 'none' && (
+          <span className={`contents-status is-${status}`}>
+            <StatusGlyph status={status} />
+            {count > 0 && count}
+          </span>
+        )}
       </a>
     </li>
   );

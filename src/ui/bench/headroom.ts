@@ -205,7 +205,9 @@ function budgetsOf(plan: Plan, evaluation: Evaluation, format: Format, options: 
 /** What is left of what matters, in the order of the strip. */
 export function findHeadroom(plan: Plan, evaluation: Evaluation, options: DisplayOptions): readonly HeadroomCell[] {
   const format: Format = (value, unit) => (value === null ? 'not known' : formatQuantity(value, unit, options));
-  return budgetsOf(plan, evaluation, format, options).map((budget) => cellOf(budget, evaluation.checks));
+  const budgets = budgetsOf(plan, evaluation, format, options);
+  const nothing = evaluation.surfaces.total === 0;
+  return budgets.map((budget) => cellOf(nothing ? { ...budget, used: null } : budget, evaluation.checks));
 }
 
 const rank = { stop: 0, watch: 1, pass: 2, quiet: 3 } as const;

@@ -2,9 +2,9 @@ import type { Check } from '../../calc/chapter';
 import type { Evaluation } from '../../calc/evaluation';
 import type { Page } from '../state/pages';
 
-/** How a page stands: its worst mark and how many checks bear it. Offers and passes mark nothing. */
+/** How a page stands: its worst mark and how many checks bear it. An offer marks nothing; `none`: nothing passed yet. */
 export interface PageStatus {
-  readonly status: 'pass' | 'watch' | 'stop';
+  readonly status: 'none' | 'pass' | 'watch' | 'stop';
   readonly count: number;
 }
 
@@ -20,5 +20,6 @@ export function statusOf(checks: readonly Check[]): PageStatus {
   const stops = checks.filter((check) => check.severity === 'stop').length;
   if (stops > 0) return { status: 'stop', count: stops };
   const watches = checks.filter((check) => check.severity === 'watch').length;
-  return watches > 0 ? { status: 'watch', count: watches } : { status: 'pass', count: 0 };
+  if (watches > 0) return { status: 'watch', count: watches };
+  return { status: checks.some((check) => check.severity === 'pass') ? 'pass' : 'none', count: 0 };
 }

@@ -68,8 +68,8 @@ export function DraftField<Value>(props: DraftFieldProps<Value>) {
   const spinning = spin
     ? {
         role: 'spinbutton',
-        'aria-valuemin': spin.least,
-        'aria-valuemax': spin.most,
+        ...(Number.isFinite(spin.least) ? { 'aria-valuemin': spin.least } : {}),
+        ...(Number.isFinite(spin.most) ? { 'aria-valuemax': spin.most } : {}),
         'aria-valuetext': held === '' ? (props.placeholder ?? 'empty') : held,
         ...(now === null ? {} : { 'aria-valuenow': now }),
       }

@@ -15,12 +15,6 @@ export function fixture(path: string): GivenFile {
   return { name: basename(place), text: readFileSync(place, 'utf8') };
 }
 
-/** Opens a file by the control that asks for one. */
-export async function chooseFile(page: Page, control: Locator, file: GivenFile): Promise<void> {
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), control.click()]);
-  await chooser.setFiles({ name: file.name, mimeType: 'application/json', buffer: Buffer.from(file.text) });
-}
-
 /** Drops a file on the page, as from the desktop. */
 export async function dropFile(page: Page, file: GivenFile): Promise<void> {
   const carried = await page.evaluateHandle(({ name, text }) => {

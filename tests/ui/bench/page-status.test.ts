@@ -15,6 +15,11 @@ test('an offer never marks a page', () => {
   expect(statusOf([check('a', 'offer'), check('b', 'pass')])).toEqual({ status: 'pass', count: 0 });
 });
 
+test('a page that nothing was checked on has no tick', () => {
+  expect(statusOf([])).toEqual({ status: 'none', count: 0 });
+  expect(statusOf([check('a', 'offer')])).toEqual({ status: 'none', count: 0 });
+});
+
 test('Runs shows the checks of ports as well, the summary those of all', () => {
   const evaluation = {
     ports: { checks: [check('p', 'pass')] },

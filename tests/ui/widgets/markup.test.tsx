@@ -36,6 +36,7 @@ test('UnitField of what nobody stated is empty and says so', () => {
   expect(markup).toContain('placeholder="not stated"');
   expect(markup).toContain('value=""');
   expect(markup).not.toContain('aria-valuenow');
+  expect(markup).not.toContain('Infinity');
 });
 
 test('ChoiceField shows a value that is no choice any more as missing', () => {

@@ -4,8 +4,8 @@ import { connectedParts } from './connected-parts';
 import { endsOutOfReach } from './ends-out-of-reach';
 import { fewestChains } from './fewest-chains';
 import { measureWiring } from './measure-wiring';
-import { regularWirings, wireRegularly } from './regular-wirings';
 import { type Region, regionOf } from './region';
+import { regularWirings, wireRegularly } from './regular-wirings';
 import { makeReady, type ZoneToWire } from './zone-to-wire';
 import type { ZoneWiring } from './zone-wiring';
 
@@ -35,7 +35,6 @@ export function searchFewestPorts(
     .slice(0, STARTS);
   const runs: number[][] = Array.from(tooLarge, (place) => [place]);
   let least = tooLarge.length;
-  let spent = 0;
   const parts = connectedParts(region);
   parts.forEach((places) => {
     const part = regionOf(grid, limits, places);
@@ -44,7 +43,6 @@ export function searchFewestPorts(
       steps: share,
       enough: parts.length === 1 ? enough - runs.length : 0,
     });
-    spent += answer.steps;
     least += answer.least;
     for (const run of runsOf(part, answer.chains)) runs.push(run);
   });

@@ -1,6 +1,6 @@
 import type { Headline } from '../../../calc/evaluation';
 import type { Mode } from '../../../plan/picture';
-import { formatRate } from '../../../units/format-rate';
+import { modeWords } from '../../bench/mode-words';
 import type { PageId } from '../../state/pages';
 import type { Format } from '../../widgets/use-format';
 
@@ -16,11 +16,6 @@ function panelsAPort({ panelsPerPortMin: least, panelsPerPortMax: most }: Headli
   return least === most ? String(most) : `${least} to ${most}`;
 }
 
-function modeText({ rate, depthBits, pictures }: Mode): string {
-  const text = `${formatRate(rate)} fps, ${depthBits} bit`;
-  return pictures === 1 ? text : `${text}, ${pictures} pictures`;
-}
-
 /** What the plan comes to, in the order in which a builder asks. */
 export function summaryFigures(headline: Headline, mode: Mode, format: Format): readonly SummaryFigure[] {
   return [
@@ -30,7 +25,7 @@ export function summaryFigures(headline: Headline, mode: Mode, format: Format): 
     { name: 'Opening', value: format(headline.openingMm, 'mm', 'none'), page: 'walls' },
     { name: 'Wall height', value: format(headline.wallHeightMm, 'mm', 'none'), page: 'walls' },
     { name: 'Pixels', value: format(headline.pixels, 'px'), page: 'picture' },
-    { name: 'Rate and depth', value: modeText(mode), page: 'picture' },
+    { name: 'Rate and depth', value: modeWords(mode), page: 'picture' },
     { name: 'Processors', value: format(headline.processors, 'count'), page: 'zones' },
     { name: 'Breakouts', value: format(headline.breakouts, 'count'), page: 'zones' },
     { name: 'Ports used', value: format(headline.portsUsed, 'count'), page: 'runs' },

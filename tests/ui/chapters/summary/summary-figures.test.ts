@@ -37,7 +37,7 @@ test('summaryFigures say every headline figure', () => {
   expect(figure(headline, 'Columns and rows')).toBe('136 × 13');
   expect(figure(headline, 'Panels a port')).toBe('6 to 12');
   expect(figure({ ...headline, panelsPerPortMax: 6 }, 'Panels a port')).toBe('6');
-  expect(figure(headline, 'Rate and depth')).toBe('23.976 fps, 10 bit, 2 pictures');
+  expect(figure(headline, 'Rate and depth')).toBe('23.976 fps, 10 bit, 2 pictures a frame');
 });
 
 test('a figure that cannot be computed is said, never shown as a number', () => {

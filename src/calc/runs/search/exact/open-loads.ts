@@ -1,4 +1,4 @@
-import { greatestCommonDivisor } from '../greatest-common-divisor';
+import { greatestCommonDivisor } from '../largest-divisor';
 import type { Region } from '../region';
 
 /** The largest number a state keeps exactly. */
