@@ -9,6 +9,9 @@ const check = (...holes: ReturnType<typeof hole>[]) => checkCeilingHoles(judgeCe
 describe('checkCeilingHoles', () => {
   it('has nothing to say of holes that take panels away, two over the same ones too', () => {
     expect(check(hole('a', 0), hole('b', 0))).toEqual([]);
+    // Beyond the panels on one side, over them on the other.
+    const beyond = { ...hole('c', 900), yMm: -5000, widthMm: 9000, depthMm: 4500 };
+    expect(check(beyond, { ...beyond, id: 'd', xMm: -9900 })).toEqual([]);
     expect(check()).toEqual([]);
   });
 

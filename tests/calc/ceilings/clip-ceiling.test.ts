@@ -57,13 +57,16 @@ describe('clipCeiling', () => {
     expect(clip({ outline, place, rule: 'any' })!.count).toBe(32);
   });
 
-  it('keeps a panel whose corner lies on the circle', () => {
+  it('keeps a panel whose corner lies on the circle, and none that only touches it from outside', () => {
     // 3-4-5: panels of 600 x 800 with a corner at the origin, radius 1000.
     const place = { ...centred, centredAcross: false, centredAlong: false };
     const outline = { kind: 'circle' as const, diameterMm: 2000 };
     const size = { widthMm: 600, heightMm: 800 };
     expect(clip({ outline, place, rule: 'whole' }, size)!.count).toBe(4);
     expect(clip({ outline: { ...outline, diameterMm: 1999.999 }, place, rule: 'whole' }, size)!.count).toBe(0);
+    // The next place out begins where the circle passes: it touches, and no part of it is inside. Its neighbours are cut.
+    expect(clip({ outline, place, rule: 'any' }, size)!.count).toBe(12);
+    expect(clip({ outline: { ...outline, diameterMm: 2000.002 }, place, rule: 'any' }, size)!.count).toBe(16);
   });
 
   it('takes away every panel that reaches into a hole, whatever the rule, and none that touches it', () => {

@@ -34,6 +34,12 @@ describe('coveredAreaM2', () => {
     expect(cover({ place: turned }, { xMm: 300, yMm: 800 }, 600)).toBeCloseTo(0.5, 12);
   });
 
+  it('is a half along its own y too, off the middle', () => {
+    // Its own +y edge at 750, x from -1000 to 1000: a disc of 600 about 400, 750.
+    expect(cover({}, { xMm: 400, yMm: 750 }, 600)).toBeCloseTo(0.5, 12);
+    expect(cover({}, { xMm: 400, yMm: -2750 }, 600)).toBe(0);
+  });
+
   it('leaves holes out', () => {
     // The right half of twelve panels, taken away: what is left of the middle disc is its other half.
     const hole = { id: 'h', name: 'Hatch', xMm: 0, yMm: -750, widthMm: 1000, depthMm: 1500 };

@@ -16,6 +16,8 @@ describe('nearestPoints', () => {
   it('gives 0 where they cross, touch or one holds the other', () => {
     expect(nearestPoints(-5, 5, 15, 5, place).distance).toBe(0);
     expect(nearestPoints(10, -5, 10, 15, place).distance).toBe(0);
+    // Where it first comes in.
+    expect(nearestPoints(-5, -2, 15, 18, place).onEdge).toEqual([0, 3]);
     expect(nearestPoints(4, 4, 6, 6, place)).toEqual({ distance: 0, onEdge: [4, 4], onPlace: [4, 4] });
   });
 

@@ -24,9 +24,9 @@ describe('checkWayIn', () => {
 
   it('takes a door that lets it through rather than a narrow opening, and holds its height', () => {
     const closed = (rows: number) => judgeWall(plainWall(144, 2.5, 13, { holes: [{ ...door, rows }] }));
-    expect(checkWayIn(closed(9), { widthMm: 4000, heightMm: 4200 })).toMatchObject([
+    expect(checkWayIn(closed(9), { widthMm: 4000, heightMm: 4500 })).toMatchObject([
       { id: 'walls.way-in-width.A', severity: 'pass' },
-      { id: 'walls.way-in-height.A', severity: 'pass', measured: 4500, limit: 4200 },
+      { id: 'walls.way-in-height.A', severity: 'pass', measured: 4500, limit: 4500 },
     ]);
     expect(checkWayIn(closed(8), { widthMm: 4000, heightMm: 4200 })).toMatchObject([
       { severity: 'pass' },

@@ -10,7 +10,7 @@ const severities = (checks: ReturnType<typeof checkWishedWall>) => checks.map((c
 
 describe('checkWishedWall', () => {
   it('passes a ring that comes within a column, a row and two per cent of the wish', () => {
-    const wished = { ...none, acrossMm: 22_700, heightMm: 6200, openingMm: 4000 };
+    const wished = { ...none, acrossMm: 23_400, heightMm: 6200, openingMm: 4000 };
     expect(severities(checkWishedWall(ring, wished))).toEqual([
       ['walls.wished-across', 'pass'],
       ['walls.wished-height', 'pass'],

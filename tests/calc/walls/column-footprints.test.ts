@@ -8,6 +8,12 @@ describe('columnFootprints', () => {
     expect([...columnFootprints(front, Float64Array.of(0), 80, 80)]).toEqual([0, 0, 500, 0, 500, 80, 0, 80]);
   });
 
+  it('turns with its face', () => {
+    // A face along 4-3-5: backs 80 behind are off by (-48, 64).
+    const corners = columnFootprints(Float64Array.of(100, 200, 500, 500), Float64Array.of(0), 80, 80);
+    expect([...corners].map((value) => Math.round(value * 1e6) / 1e6)).toEqual([100, 200, 500, 500, 452, 564, 52, 264]);
+  });
+
   it('is narrower at the back of a bevelled frame, by what the widest convex joint asks for', () => {
     const two = Float64Array.of(0, 0, 500, 0, 500, 0, 1000, 0);
     const corners = columnFootprints(two, Float64Array.of(0, -10), 80, 0);

@@ -14,6 +14,15 @@ describe('nearestFace', () => {
     expect(nearestFace(faces, -300, -400)).toEqual({ column: 0, xMm: 0, yMm: 0, distanceMm: 500 });
   });
 
+  it('drops a perpendicular on a slanting face, wherever it lies', () => {
+    // The face from (100, 200) along 4-3-5: its foot is 50 on, 100 away on the right of it.
+    const slanting = Float64Array.of(100, 200, 500, 500);
+    const found = nearestFace(slanting, 100 + 40 + 60, 200 + 30 - 80)!;
+    expect(found.xMm).toBeCloseTo(140, 9);
+    expect(found.yMm).toBeCloseTo(230, 9);
+    expect(found.distanceMm).toBeCloseTo(100, 9);
+  });
+
   it('gives null without faces', () => {
     expect(nearestFace(new Float64Array(0), 0, 0)).toBeNull();
   });

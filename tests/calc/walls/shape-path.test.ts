@@ -67,6 +67,20 @@ describe('shapePath', () => {
     }
   });
 
+  it('has the same opening however it is turned', () => {
+    const opening = ring(136, 2.5, 500).openingMm!;
+    for (const turnDeg of [33, 90, -120]) expect(ring(136, 2.5, 500, { turnDeg }).openingMm).toBeCloseTo(opening, 6);
+  });
+
+  it('has no circle for a flat wall however it is turned, and one for an S that ends as it began', () => {
+    for (const turnDeg of [0, 33, 90, -120]) expect(ring(40, 0, 500, { turnDeg, xMm: 12_345 }).bestFit).toBeNull();
+    const jointDeg = Float64Array.from([0, ...new Array<number>(8).fill(5), ...new Array<number>(4).fill(-10)]);
+    const curve = ring(13, 0, 500, { jointDeg });
+    expect(curve.turnsDeg).toBe(0);
+    expect(curve.bestFit).not.toBeNull();
+    expect(curve.insideDiameterMm).toBeNull();
+  });
+
   it('opens downwards and stands about its centre when it turns half a turn or more', () => {
     const { frontMm, bestFit } = ring(136, 2.5, 500, { xMm: 1000, yMm: -2000 });
     expect(bestFit!.centre.xMm).toBeCloseTo(1000, 6);

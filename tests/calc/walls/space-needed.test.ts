@@ -22,6 +22,15 @@ describe('spaceNeeded', () => {
     expect(alongMm).toBeCloseTo(3060, 6);
   });
 
+  it('moves both back corners of every column out, wherever the wall stands', () => {
+    const place = { xMm: 7000, yMm: 4000, turnDeg: 0 };
+    expect(spaceNeeded(walls(plainWall(1, 0, 1, { place })), 1200)).toEqual({ acrossMm: 500, alongMm: 1280 });
+    expect(spaceNeeded(walls(plainWall(3, 0, 1, { place: { ...place, turnDeg: 90 } })), 1200).acrossMm).toBeCloseTo(
+      1280,
+      9,
+    );
+  });
+
   it('boxes all walls together', () => {
     const other = plainWall(10, 0, 1, { place: { xMm: 6000, yMm: 3000, turnDeg: 0 } });
     expect(spaceNeeded(walls(plainWall(10, 0), other), 0)).toEqual({ acrossMm: 11_000, alongMm: 3080 });

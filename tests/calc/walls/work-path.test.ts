@@ -20,6 +20,15 @@ describe('workPath', () => {
     expect(work(plainWall(1, 0))).toMatchObject([{ symbol: 'turn', expression: '0', value: 0 }]);
   });
 
+  it('prints lines that hold for a ring that is turned and stands off the middle of the plan', () => {
+    expectStepsHold(work(plainWall(136, 2.5, 1, { place: { xMm: 1234, yMm: -567, turnDeg: 33 } })));
+    expectStepsHold(work(plainWall(9, -5)));
+  });
+
+  it('takes the polygon only for concave joints', () => {
+    expect(work(plainWall(9, -5)).map((step) => step.symbol)).toEqual(['turn', 'seam']);
+  });
+
   it('gives a closed ring its opening by walking only, since there is no chord to speak of', () => {
     const figures = work(plainWall(144, 2.5)).map((step) => step.figure);
     expect(figures).toContain('opening of A');
