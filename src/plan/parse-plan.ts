@@ -1,5 +1,6 @@
 import { pathText } from './commands/path-text';
 import { judge } from './judge';
+import { locateJsonFault } from './locate-json-fault';
 import { migrate } from './migrate';
 import type { UncheckedRecord } from './migrations/migration';
 import { type Plan, planFormat, plan as planSchema, planVersion } from './plan';
@@ -45,18 +46,18 @@ function readJson(text: string): { readonly value: unknown } | Exclude<ParsedPla
   if (deepest > mostDepth) return { refused: 'too-deep', sentence: 'This file is nested deeper than any plan is.' };
   try {
     return { value: JSON.parse(text) };
-  } catch (error) {
+  } catch {
     if (endsInside) return { refused: 'cut-short', sentence: 'This file ends in the middle: a part of it is missing.' };
-    return { refused: 'not-json', sentence: `This file is not JSON${placeOf(error, text)}.` };
+    return {
+      refused: 'not-json',
+      sentence: `This file is not JSON from ${placeOf(locateJsonFault(text) ?? 0, text)} on.`,
+    };
   }
 }
 
-/** ', at line 3, column 7', where the engine says it. */
-function placeOf(error: unknown, text: string): string {
-  const offset = /position (\d+)/.exec(String(error))?.[1];
-  if (offset === undefined) return '';
-  const before = text.slice(0, Number(offset)).split('\n');
-  return `, from line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1} on`;
+function placeOf(offset: number, text: string): string {
+  const before = text.slice(0, offset).split('\n');
+  return `line ${before.length}, column ${before.at(-1)!.length + 1}`;
 }
 
 function readDocument(value: unknown): ParsedPlan {

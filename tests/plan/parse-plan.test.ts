@@ -31,7 +31,7 @@ test('parsePlan says the place and the reason in the sentence', () => {
   expect(say(flat.replace('"version": 1', '"version": 7'))).toBe(
     'This plan was written by a newer version of the program (format 7, this one reads up to 1).',
   );
-  expect(say('{\n  "format": oops\n}')).toMatch(/^This file is not JSON(, from line 2, column \d+ on)?\.$/);
+  expect(say('{\n  "format": oops\n}')).toBe('This file is not JSON from line 2, column 13 on.');
 });
 
 test('parsePlan takes a byte order mark, other line ends and other spaces', () => {

@@ -31,7 +31,7 @@ export const useBuild: CommandDefinition<'use-build', UseBuildArguments> = {
       ...(handChanges > 0 ? [`${handChanges} ${handChanges === 1 ? 'change' : 'changes'} by hand`] : []),
       ...(holes > 0 ? [`${holes} ${holes === 1 ? 'hole' : 'holes'}`] : []),
     ];
-    const rests = resting.length === 0 ? '' : `, ${resting.join(' and ')} rest`;
+    const rests = resting.length === 0 ? '' : `; at rest: ${resting.join(', ')}`;
     return old === undefined ? `add ${nameOf(next)}` : `replace ${nameOf(old)} by the build found${rests}`;
   },
   apply(plan, { wall, keepOldAs, addsPanel, processorId }) {

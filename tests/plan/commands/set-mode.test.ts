@@ -29,6 +29,13 @@ test('set-mode to what the stage runs at anyway keeps no entry, however the rate
   expect(taken(setMode.apply(plan, { surfaceIds: ['ceiling'], mode: alike })).picture.bySurface).toEqual([]);
 });
 
+test('set-mode for no surface is no change, on a stage without surfaces too', () => {
+  expect(taken(setMode.apply(plan, { surfaceIds: [], mode: film }))).toBe(plan);
+  const bare = { ...plan, walls: [], ceilings: [] };
+  expect(taken(setMode.apply(bare, { surfaceIds: [], mode: film }))).toBe(bare);
+  expect(taken(setMode.apply(bare, { surfaceIds: null, mode: film })).picture.base).toEqual(film);
+});
+
 test('set-mode refuses a surface that is not there and a rate that is none', () => {
   expect(setMode.apply(plan, { surfaceIds: ['floor'], mode: film })).toMatchObject({
     refused: `there is no surface 'floor'`,

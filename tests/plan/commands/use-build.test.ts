@@ -52,8 +52,11 @@ test('use-build adds the wall where there is none of its id', () => {
 test('use-build says what it replaces and what rests from now on', () => {
   // Entry, cut, join and the way at wall A rest: four; the ways on ceilings do not. The door rests.
   expect(useBuild.label(plan, { wall: build })).toBe(
-    'replace A Wall by the build found, 4 changes by hand and 1 hole rest',
+    'replace A Wall by the build found; at rest: 4 changes by hand, 1 hole',
   );
+  // Six columns are left of the seven of 'right': the way at its column 7 rests.
+  const shorter = { ...old, path: [old.path[0]!, { ...old.path[1]!, columns: 6 }] };
+  expect(useBuild.label(plan, { wall: shorter })).toBe('replace A Wall by the build found; at rest: 1 change by hand');
   expect(useBuild.label(plan, { wall: old })).toBe('replace A Wall by the build found');
   expect(useBuild.label(plan, { wall: { ...build, id: 'inner', name: '' } })).toBe('add wall A');
 });
