@@ -1,9 +1,8 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { useBench } from '../state/use-bench';
 import { useDesk, useDeskActions } from '../storage/use-desk';
 import { Button } from '../widgets/Button';
 import type { MenuEntry } from '../widgets/MenuButton';
-import { KeptPlans } from './KeptPlans';
 import { KeptState } from './KeptState';
 import { Mark } from './Mark';
 import { OpenMenu } from './OpenMenu';
@@ -11,6 +10,8 @@ import { PlanTitle } from './PlanTitle';
 import { ThemeButton } from './ThemeButton';
 import { UndoButtons } from './UndoButtons';
 import { useBenchCommands } from './use-bench-commands';
+
+const KeptPlans = lazy(async () => ({ default: (await import('./KeptPlans')).KeptPlans }));
 
 export interface TopBarProps {
   /** True where only name, undo and one menu have room. */
@@ -22,7 +23,7 @@ export interface TopBarProps {
 export function TopBar({ narrow, onFind }: TopBarProps) {
   const commands = useBenchCommands();
   const lengths = useBench((state) => state.plan.lengths);
-  const [keptOpen, setKeptOpen] = useState(false);
+  const [keptOpen, setKeptOpen] = useState<boolean | null>(null);
   const menuEntries = useNarrowEntries(onFind);
   return (
     <header className="bar">
@@ -54,7 +55,11 @@ export function TopBar({ narrow, onFind }: TopBarProps) {
           </Button>
         </>
       )}
-      <KeptPlans isOpen={keptOpen} onClose={() => setKeptOpen(false)} />
+      {keptOpen !== null && (
+        <Suspense>
+          <KeptPlans isOpen={keptOpen} onClose={() => setKeptOpen(false)} />
+        </Suspense>
+      )}
     </header>
   );
 }

@@ -14,7 +14,7 @@ const nowhere = { getItem: () => null, setItem: () => undefined };
 export function WideLeaves({ slim }: { readonly slim: boolean }) {
   const { defaultLayout, onLayoutChanged } = useDefaultLayout({
     id: slim ? 'voussoir leaves slim' : 'voussoir leaves',
-    panelIds: ['contents', 'book', 'drawing'],
+    panelIds: ['leaf-contents', 'leaf-book', 'leaf-drawing'],
     storage: findLocalStore() ?? nowhere,
   });
   const page = useBench((state) => state.page);
@@ -24,7 +24,7 @@ export function WideLeaves({ slim }: { readonly slim: boolean }) {
   return (
     <Group className="leaves" defaultLayout={defaultLayout} onLayoutChanged={onLayoutChanged}>
       <Panel
-        id="contents"
+        id="leaf-contents"
         defaultSize={slim ? 148 : 186}
         minSize={124}
         maxSize={280}
@@ -33,13 +33,13 @@ export function WideLeaves({ slim }: { readonly slim: boolean }) {
         <Contents />
       </Panel>
       <Separator className="leaf-edge" aria-label="Width of the contents" />
-      <Panel id="book" defaultSize={slim ? 440 : 580} minSize={340} groupResizeBehavior="preserve-pixel-size">
+      <Panel id="leaf-book" defaultSize={slim ? 440 : 580} minSize={340} groupResizeBehavior="preserve-pixel-size">
         <FaultBoundary of="This page" tryAgainWith={`${page} ${revision}`} onSave={onSave}>
           <Book />
         </FaultBoundary>
       </Panel>
       <Separator className="leaf-edge" aria-label="Width of the chapter" />
-      <Panel id="drawing" minSize={280}>
+      <Panel id="leaf-drawing" minSize={280}>
         <FaultBoundary of="The drawing" tryAgainWith={revision} onSave={onSave}>
           <DrawingArea />
         </FaultBoundary>

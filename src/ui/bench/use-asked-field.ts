@@ -2,8 +2,8 @@ import { type RefObject, useEffect } from 'react';
 import { useBench } from '../state/use-bench';
 import { findField } from './find-field';
 
-/** Frames that a page has to appear before an asking is given up: pages load when first opened. */
-const framesMost = 120;
+/** Time that a page has to appear before an asking is given up: pages load when first opened. */
+const patienceMs = 5000;
 
 /** Brings the field that was asked for into view and puts the focus there: after undo, from a check, from a link. */
 export function useAskedField(page: RefObject<HTMLElement | null>): void {
@@ -11,7 +11,7 @@ export function useAskedField(page: RefObject<HTMLElement | null>): void {
 
   useEffect(() => {
     if (!asked) return;
-    let left = framesMost;
+    const until = performance.now() + patienceMs;
     let frame = requestAnimationFrame(function look() {
       const field = page.current && findField(page.current, asked.field);
       if (field) {
@@ -21,8 +21,7 @@ export function useAskedField(page: RefObject<HTMLElement | null>): void {
         field.addEventListener('animationend', () => field.classList.remove('asked'), { once: true });
         return;
       }
-      left -= 1;
-      if (left > 0) frame = requestAnimationFrame(look);
+      if (performance.now() < until) frame = requestAnimationFrame(look);
     });
     return () => cancelAnimationFrame(frame);
   }, [asked, page]);
