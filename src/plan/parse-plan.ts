@@ -25,6 +25,7 @@ export type ParsedPlan =
 
 /** More than the largest plan that the schema accepts comes to. */
 const mostCharacters = 100_000_000;
+const mostCharactersToLocate = 10_000_000;
 /** The schema's deepest field stands 8 deep; what lies far beyond it is no plan. */
 const mostDepth = 64;
 
@@ -50,14 +51,16 @@ function readJson(text: string): { readonly value: unknown } | Exclude<ParsedPla
     if (endsInside) return { refused: 'cut-short', sentence: 'This file ends in the middle: a part of it is missing.' };
     return {
       refused: 'not-json',
-      sentence: `This file is not JSON from ${placeOf(locateJsonFault(text) ?? 0, text)} on.`,
+      sentence: `This file is not JSON${placeOf(text)}.`,
     };
   }
 }
 
-function placeOf(offset: number, text: string): string {
-  const before = text.slice(0, offset).split('\n');
-  return `line ${before.length}, column ${before.at(-1)!.length + 1}`;
+/** ' from line 3, column 7 on'; empty for a text so long that nobody would look there. */
+function placeOf(text: string): string {
+  if (text.length > mostCharactersToLocate) return '';
+  const before = text.slice(0, locateJsonFault(text)).split('\n');
+  return ` from line ${before.length}, column ${before.at(-1)!.length + 1} on`;
 }
 
 function readDocument(value: unknown): ParsedPlan {

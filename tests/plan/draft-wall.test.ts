@@ -10,6 +10,13 @@ test('draftWall makes a wall that a plan takes, with a letter and ids of its own
     const outcome = applyCommand(plan, { name: 'add-wall', args: { wall } });
     expect(outcome).toHaveProperty('plan');
     plan = (outcome as { plan: typeof plan }).plan;
-    expect(plan.walls.at(-1)).toMatchObject({ letter, bands: [{ panelId: 'sedge-26' }] });
+    expect(plan.walls.at(-1)).toMatchObject({
+      letter,
+      place: { xMm: 0, yMm: 0, turnDeg: 0 },
+      baseMm: 0,
+      path: [{ columns: 10, jointDeg: 0, mixed: null, jointBeforeDeg: 0 }],
+      bands: [{ panelId: 'sedge-26', rows: 6, turnDeg: 0 }],
+      holes: [],
+    });
   }
 });
