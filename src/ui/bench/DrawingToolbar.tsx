@@ -75,11 +75,17 @@ export function DrawingToolbar() {
       </label>
       <Button
         small
+        className="follow"
+        aria-label="Follow the chapter"
         aria-pressed={drawing.follows}
-        title="View and tint follow the chapter in view"
+        title={
+          drawing.follows ? 'View and tint follow the chapter in view' : 'Let view and tint follow the chapter in view'
+        }
         onClick={() => setDrawing({ follows: !drawing.follows })}
       >
-        Follow
+        <svg className="glyph" viewBox="0 0 14 14" aria-hidden="true">
+          <path d="M2 2.5h4v9H2zM8.5 7h4M10.5 5l2 2-2 2" />
+        </svg>
       </Button>
     </div>
   );
