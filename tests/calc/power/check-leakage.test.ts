@@ -29,3 +29,8 @@ describe('panelsBehindDevice', () => {
     expect([0.5, 3, 10].map(panelsBehindDevice)).toEqual([18, 3, 0]);
   });
 });
+
+test('panelsBehindDevice stays a number for panels that leak next to nothing', () => {
+  expect(panelsBehindDevice(5e-324)).toBe(1e6);
+  expect(panelsBehindDevice(0)).toBe(1e6);
+});
