@@ -30,7 +30,7 @@ describe('panelsBehindDevice', () => {
   });
 });
 
-test('panelsBehindDevice stays a number for panels that leak next to nothing', () => {
+it('panelsBehindDevice stays a number for panels that leak next to nothing', () => {
   expect(panelsBehindDevice(5e-324)).toBe(1e6);
   expect(panelsBehindDevice(0)).toBe(1e6);
 });
