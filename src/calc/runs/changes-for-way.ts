@@ -23,17 +23,24 @@ export function changesForWay(
     return !zones.some((zone) => zone.surface === located.surface && zoneHolds(zone, located.panel));
   });
   const taken = new Set(kept.map(({ id }) => id));
+  const numbers = new Map<string, number>();
   const added = zones.flatMap((zone): HandChange[] => {
     const panel = firstPanel(zone);
     const at = panel < 0 ? null : anchorAt(ground, zone.surface, panel);
     if (at === null) return [];
-    let number = 1;
-    while (taken.has(`way-${zone.table.letter}-${number}`)) number++;
-    const id = `way-${zone.table.letter}-${number}`;
-    taken.add(id);
+    const id = nextId(zone.table.letter, taken, numbers);
     return [{ kind: 'way', id, at, way }];
   });
   return [...kept, ...added];
+}
+
+/** The next id of a surface that is not taken; `numbers` remembers how far each letter has come. */
+function nextId(letter: string, taken: ReadonlySet<string>, numbers: Map<string, number>): string {
+  let number = numbers.get(letter) ?? 0;
+  do number++;
+  while (taken.has(`way-${letter}-${number}`));
+  numbers.set(letter, number);
+  return `way-${letter}-${number}`;
 }
 
 /** The lowest panel of the zone's first column that has one; -1 where none has. */
