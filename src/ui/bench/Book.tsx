@@ -2,6 +2,7 @@ import { Suspense, useEffect, useRef } from 'react';
 import { useBench } from '../state/use-bench';
 import { ChapterPage } from './ChapterPage';
 import { chapterRegistry } from './chapter-registry';
+import { PrintHead } from './PrintHead';
 import { useAskedField } from './use-asked-field';
 import { WayIn } from './WayIn';
 
@@ -19,6 +20,7 @@ export function Book() {
 
   return (
     <main ref={box} className="book" id="book" tabIndex={-1}>
+      <PrintHead />
       {page === 'summary' && <WayIn />}
       <Suspense fallback={<p className="quiet">Opening …</p>}>
         {Page ? <Page key={page} /> : <ChapterPage key={page} page={page} />}

@@ -1,14 +1,15 @@
 import { useEffect, useMemo, useState } from 'react';
 import { createEvaluator } from '../../../calc/evaluate';
-import type { Build, ExactFigures } from '../../../calc/finder/build';
+import type { Build, ExactFigures, PanelBuilds } from '../../../calc/finder/build';
 import { exactList } from '../../../calc/finder/exact-figures';
 import { findBuilds } from '../../../calc/finder/find-builds';
 import { freshId } from '../../../plan/fresh-id';
 import { useActions, useBench } from '../../state/use-bench';
 import { useSweep } from '../../state/use-sweep';
 import { Button } from '../../widgets/Button';
+import { ComparisonTable } from '../../widgets/ComparisonTable';
 import { EmptyState } from '../../widgets/EmptyState';
-import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
+import type { FigureColumn } from '../../widgets/FigureTable';
 import { ProgressBar } from '../../widgets/ProgressBar';
 import { type Format, useFormat } from '../../widgets/use-format';
 
@@ -78,6 +79,33 @@ function columnsOf(
   ];
 }
 
+/** The row that opens and closes a panel's other rings. */
+function othersRow(
+  found: readonly PanelBuilds[],
+  opened: string | null,
+  open: (panelId: string | null) => void,
+): FigureColumn<Build> {
+  return {
+    key: 'others',
+    title: 'Other rings',
+    cell: ({ panelId, panelName }) => {
+      const count = (found.find((one) => one.panelId === panelId)?.builds.length ?? 1) - 1;
+      if (count === 0) return 'none';
+      const isOpen = panelId === opened;
+      return (
+        <Button
+          small
+          aria-expanded={isOpen}
+          aria-label={`Other rings of ${panelName}`}
+          onClick={() => open(isOpen ? null : panelId)}
+        >
+          {isOpen ? 'Close' : `${count} more`}
+        </Button>
+      );
+    },
+  };
+}
+
 /** Which panel, which ring: one best build for each panel side by side; each opens to its other rings. */
 export function BuildsFound() {
   const plan = useBench((state) => state.plan);
@@ -125,22 +153,23 @@ export function BuildsFound() {
           onStop={stop}
         />
       )}
-      <FigureTable
+      <ComparisonTable
         caption="One best build for each panel"
-        columns={columns}
-        rows={best}
+        figures={[...columns, othersRow(found, opened, setOpened)]}
+        things={best}
         keyOf={({ key }) => key}
         isChosen={({ panelId }) => panelId === opened}
-        onPick={({ panelId }) => setOpened(panelId === opened ? null : panelId)}
       />
       {others && others.length > 1 && (
-        <FigureTable
-          caption={`Other rings of ${others[0]!.panelName}`}
-          captioned
-          columns={columns}
-          rows={others.slice(1)}
-          keyOf={({ key }) => key}
-        />
+        <>
+          <h3>Other rings of {others[0]!.panelName}</h3>
+          <ComparisonTable
+            caption={`Other rings of ${others[0]!.panelName}`}
+            figures={columns}
+            things={others.slice(1)}
+            keyOf={({ key }) => key}
+          />
+        </>
       )}
       {refused.length > 0 && (
         <ul className="stops">

@@ -57,7 +57,7 @@ export function WishPage() {
       }
       result={
         <>
-          <ChapterSection title="Which panel, which ring" note="press a panel for its other rings">
+          <ChapterSection title="Which panel, which ring" note="the nearest of each panel, cheapest first">
             <BuildsFound />
           </ChapterSection>
           <FigureTable

@@ -1,0 +1,47 @@
+import type { FigureColumn } from './FigureTable';
+
+export interface ComparisonTableProps<Thing> {
+  /** What is compared; not seen. */
+  readonly caption: string;
+  /** The first names each thing at the head of its column; the others are rows. */
+  readonly figures: readonly FigureColumn<Thing>[];
+  readonly things: readonly Thing[];
+  readonly keyOf: (thing: Thing) => string;
+  readonly isChosen?: (thing: Thing) => boolean;
+}
+
+/** Few things side by side, figure under figure: what a buyer compares. */
+export function ComparisonTable<Thing>({ caption, figures, things, keyOf, isChosen }: ComparisonTableProps<Thing>) {
+  const [name, ...rows] = figures;
+  if (!name) return null;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reached by keyboard.
+    <section className="table-box" aria-label={caption} tabIndex={0}>
+      <table className="figures comparison">
+        <caption className="unseen">{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{name.title}</th>
+            {things.map((thing) => (
+              <th key={keyOf(thing)} scope="col" data-chosen={isChosen?.(thing) || undefined}>
+                {name.cell(thing)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.key}>
+              <th scope="row">{row.title}</th>
+              {things.map((thing) => (
+                <td key={keyOf(thing)} data-chosen={isChosen?.(thing) || undefined}>
+                  {row.cell(thing)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
