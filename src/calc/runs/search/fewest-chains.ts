@@ -1,5 +1,5 @@
 import { anneal } from './anneal';
-import { leastChains, mostOnARun } from './bounds/least-chains';
+import { leastChains, type MostOnARun, mostOnARun } from './bounds/least-chains';
 import { leastHigh } from './bounds/least-high';
 import type { Chains } from './chains';
 import { searchFrontier } from './exact/frontier-search';
@@ -7,24 +7,24 @@ import { PathCover } from './path-cover';
 import { createRandomBits } from './random-bits';
 import type { Region } from './region';
 
+export interface ChainsAim {
+  /** Moves tried, at most; a state of the exact search counts for several. */
+  readonly steps: number;
+  /** Stop at so many chains with no end above reach; 0: go on to the least possible. */
+  readonly enough: number;
+}
+
 export interface ChainsAnswer {
   readonly chains: Chains;
   readonly count: number;
   /** Ends above reach. */
   readonly high: number;
-  /** No cover with as few ends above reach has fewer chains than this. */
+  /** No cover with at most as many ends above reach has fewer chains: a proved bound, the answer's own count where it is proved best. */
   readonly least: number;
-  readonly steps: number;
 }
 
-export interface ChainsAim {
-  readonly steps: number;
-  /** Good enough to stop at: no ends above reach and so many chains. */
-  readonly enough: number;
-}
-
-/** Weight of a bend and temperature of one round after the other: straight runs pack best as a rule, and not always. */
-const ROUNDS = [
+/** Weight of a bend and temperature, round by round: straight runs pack best as a rule, and not always. */
+const TUNINGS = [
   { bendWeight: 0.4, temperature: 0.22 },
   { bendWeight: 0.25, temperature: 0.2 },
   { bendWeight: 0.5, temperature: 0.2 },
@@ -32,127 +32,141 @@ const ROUNDS = [
   { bendWeight: 0.35, temperature: 0.25 },
   { bendWeight: 0, temperature: 0.14 },
 ] as const;
+const HIGH_WEIGHT = 1.5;
 
-/** A frontier this wide is searched exactly. */
+/** Moves of one round for each cell, and for a region however small. */
+const MOVES_A_CELL = 1000;
+const MOVES_AT_LEAST = 20_000;
+
+/** Chains more or less than the best so far has, round by round, when ends above reach are to become fewer. */
+const OTHER_COUNTS = [0, 1, -1, 3];
+
+/** A region no wider than this is searched exactly after one round of every tuning; a state of that takes the time of so many moves. */
 const EXACT_WIDTH = 8;
-/** One step of the exact search takes the time of so many of an anneal. */
 const EXACT_STEP = 6;
 
 /**
  * The cover of a connected region by fewest ends above reach, then fewest chains, that the steps allow: from the best of
- * `starts` (at least one, none overloaded) it anneals towards one less, and proves small regions out.
+ * `starts` (at least one, none overloaded) it anneals towards the least possible, and proves narrow regions out. The same
+ * arguments give the same answer.
  */
 export function fewestChains(region: Region, starts: readonly Chains[], aim: ChainsAim): ChainsAnswer {
-  return new ChainsSearch(region, starts, aim).run();
+  const nowhereInReach = region.limits.lastObeysReach !== true && region.outOfReach.every((out) => out === 1);
+  if (!nowhereInReach) return new ChainsSearch(region, starts, aim).run();
+  // Every chain has its entry above reach then, so there is but one thing to make least.
+  const answer = new ChainsSearch({ ...region, outOfReach: new Uint8Array(region.size) }, starts, aim).run();
+  return { ...answer, high: answer.count };
 }
 
 class ChainsSearch {
   private best: Chains;
-  private count: number;
-  private high: number;
-  private least: number;
+  private count = Number.POSITIVE_INFINITY;
+  private high = Number.POSITIVE_INFINITY;
+  private least = 0;
+  /** Most chains that an anneal did not come down to. */
+  private failed = 0;
   private steps = 0;
-  private readonly most;
+  private readonly region: Region;
+  private readonly aim: ChainsAim;
+  private readonly most: MostOnARun;
   private readonly highLeast: number;
   private readonly randomBits = createRandomBits(0x9e3779b9);
-  private readonly region: Region;
-  private readonly starts: readonly Chains[];
-  private readonly aim: ChainsAim;
 
   constructor(region: Region, starts: readonly Chains[], aim: ChainsAim) {
     this.region = region;
-    this.starts = starts;
     this.aim = aim;
     this.most = mostOnARun(region);
     this.highLeast = leastHigh(region, this.most);
     this.best = starts[0]!;
-    this.count = Number.POSITIVE_INFINITY;
-    this.high = Number.POSITIVE_INFINITY;
-    this.least = 0;
     for (const start of starts) this.offer(start, new PathCover(region, start).high);
   }
 
   run(): ChainsAnswer {
-    const { aim } = this;
-    let proved = false;
-    for (let round = 0; !this.arrived() && this.steps < aim.steps; round++) {
-      if (round === ROUNDS.length && this.isSmall()) {
-        proved = this.prove();
-        if (proved) break;
-      }
-      this.anneal(round);
+    for (let round = 0; !this.hasArrived() && this.steps < this.aim.steps; round++) {
+      if (round === TUNINGS.length && this.isNarrow() && this.proveOut()) break;
+      const tuning = TUNINGS[round % TUNINGS.length]!;
+      if (this.high > this.highLeast && (this.count <= this.least || round % 2 === 0)) this.lowerHigh(round, tuning);
+      else this.lowerCount(tuning);
     }
-    return {
-      chains: this.best,
-      count: this.count,
-      high: this.high,
-      least: proved ? this.count : Math.min(this.least, this.count),
-      steps: this.steps,
-    };
+    return { chains: this.best, count: this.count, high: this.high, least: this.least };
   }
 
-  private arrived(): boolean {
+  private hasArrived(): boolean {
     if (this.high === 0 && this.count <= this.aim.enough) return true;
     return this.high <= this.highLeast && this.count <= this.least;
   }
 
-  private offer(chains: Chains, high: number): boolean {
+  private offer(chains: Chains, high: number): void {
     const count = chains.start.length - 1;
-    if ((high - this.high || count - this.count) >= 0) return false;
-    if (high !== this.high) this.least = leastChains(this.region, high, this.most);
+    if ((high - this.high || count - this.count) >= 0) return;
+    if (high !== this.high) {
+      this.least = leastChains(this.region, high, this.most);
+      this.failed = this.least - 1;
+    }
     this.best = chains;
     this.count = count;
     this.high = high;
-    return true;
   }
 
-  private anneal(round: number): void {
-    const { region } = this;
-    const tuning = ROUNDS[round % ROUNDS.length]!;
-    const lowerHigh = this.high > this.highLeast && (this.count <= this.least || round % 2 === 0);
-    const from = round < ROUNDS.length ? this.best : this.starts[round % this.starts.length]!;
-    const chains = lowerHigh ? this.count + ((round >> 1) % 4) : this.count - 1;
-    const cover = new PathCover(region, splitTo(from, chains));
-    const steps = Math.min(this.aim.steps - this.steps, 2000 * (region.size + 20));
-    const result = anneal(
-      cover,
-      { ...tuning, chains, highMost: lowerHigh ? this.high - 1 : this.high, highWeight: 1.5, steps },
-      this.randomBits,
-    );
-    this.steps += Math.max(1, result.steps);
-    if (result.arrived) this.offer(cover.read(), cover.high);
+  /** Anneals with about as many chains as there are, as far down as the round's moves go. */
+  private lowerHigh(round: number, tuning: (typeof TUNINGS)[number]): void {
+    const chains = Math.max(1, this.count + OTHER_COUNTS[(round >> 1) % OTHER_COUNTS.length]!);
+    const cover = this.coverWith(chains);
+    let moves = this.movesOfRound();
+    while (moves > 0 && this.high > this.highLeast) {
+      const aim = { ...tuning, highWeight: HIGH_WEIGHT, chains, highMost: this.high - 1, steps: moves };
+      const { steps, arrived } = anneal(cover, aim, this.randomBits);
+      this.steps += Math.max(1, steps);
+      moves -= steps;
+      if (!arrived) return;
+      this.offer(cover.read(), cover.high);
+    }
   }
 
-  private isSmall(): boolean {
-    const { column, row } = this.region;
-    const span = (values: Int32Array) =>
-      values.reduce((a, b) => Math.max(a, b)) - values.reduce((a, b) => Math.min(a, b)) + 1;
-    return Math.min(span(column), span(row)) <= EXACT_WIDTH;
+  /** Anneals towards half way between what was reached and what was not: the least possible first, one less at last. */
+  private lowerCount(tuning: (typeof TUNINGS)[number]): void {
+    const chains =
+      this.failed < this.least ? this.least : Math.min(this.count - 1, Math.ceil((this.failed + this.count) / 2));
+    const cover = this.coverWith(chains);
+    const aim = { ...tuning, highWeight: HIGH_WEIGHT, chains, highMost: this.high, steps: this.movesOfRound() };
+    const { steps, arrived } = anneal(cover, aim, this.randomBits);
+    this.steps += Math.max(1, steps);
+    if (arrived) this.offer(cover.read(), cover.high);
+    else this.failed = Math.max(this.failed, chains);
   }
 
-  private prove(): boolean {
+  private movesOfRound(): number {
+    return Math.min(this.aim.steps - this.steps, MOVES_A_CELL * this.region.size + MOVES_AT_LEAST);
+  }
+
+  private coverWith(chains: number): PathCover {
+    const cover = new PathCover(this.region, this.best);
+    while (cover.chains < chains && cover.cutWorst());
+    return cover;
+  }
+
+  private isNarrow(): boolean {
+    return Math.min(spanOf(this.region.column), spanOf(this.region.row)) <= EXACT_WIDTH;
+  }
+
+  /** Whether the best is found and proved. */
+  private proveOut(): boolean {
     const steps = Math.floor((this.aim.steps - this.steps) / EXACT_STEP);
     const outcome = searchFrontier(this.region, this.most, { high: this.high, chains: this.count, steps });
     this.steps += outcome.steps * EXACT_STEP;
-    if (outcome.kind === 'found') {
-      const cover = new PathCover(this.region, outcome.chains);
-      this.offer(outcome.chains, cover.high);
-    }
-    return outcome.kind !== 'out of steps';
+    if (outcome.kind === 'out of steps') return false;
+    if (outcome.kind === 'found') this.offer(outcome.chains, new PathCover(this.region, outcome.chains).high);
+    this.least = this.count;
+    return true;
   }
 }
 
-/** Halves the longest chains until there are as many as asked. */
-function splitTo(chains: Chains, count: number): Chains {
-  const start = Array.from(chains.start);
-  while (start.length - 1 < count) {
-    let longest = 0;
-    for (let i = 1; i + 1 < start.length; i++) {
-      if (start[i + 1]! - start[i]! > start[longest + 1]! - start[longest]!) longest = i;
-    }
-    const length = start[longest + 1]! - start[longest]!;
-    if (length < 2) break;
-    start.splice(longest + 1, 0, start[longest]! + (length >> 1));
+function spanOf(values: Int32Array): number {
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (const value of values) {
+    first = Math.min(first, value);
+    last = Math.max(last, value);
   }
-  return { order: chains.order, start: Int32Array.from(start) };
+  return last - first + 1;
 }

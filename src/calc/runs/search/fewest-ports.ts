@@ -6,6 +6,7 @@ import { fewestChains } from './fewest-chains';
 import { measureWiring } from './measure-wiring';
 import { type Region, regionOf } from './region';
 import { regularWirings, wireRegularly } from './regular-wirings';
+import { stackBands } from './stack-bands';
 import { makeReady, type ZoneToWire } from './zone-to-wire';
 import type { ZoneWiring } from './zone-wiring';
 
@@ -30,7 +31,8 @@ export function searchFewestPorts(
   { steps, enough }: FewestPortsAim,
 ): FewestPorts {
   const { grid, limits, region, tooLarge } = zone;
-  const starts = [...regular]
+  const bands = stackBands(zone);
+  const starts = [...regular, ...(bands === null ? [] : [bands])]
     .sort((a, b) => a.entriesOutOfReach - b.entriesOutOfReach || a.ports - b.ports)
     .slice(0, STARTS);
   const runs: number[][] = Array.from(tooLarge, (place) => [place]);

@@ -15,6 +15,9 @@ interface Walk {
 
 const emptyWalk = (): Walk => ({ last: -1, count: 0, pixels: 0, left: 0, right: 0, top: 0, bottom: 0 });
 
+/** A panel that widens a rectangle adds a whole column or row to it: such excess weighs less, or nothing would move. */
+const RECTANGLE_SOFTNESS = 2;
+
 /**
  * Chains that cover a region, kept as links between neighbours so that a chain is cut and another one joined in the time
  * it takes to walk them. Chains may be overloaded: `excess` says by how many panels' worth in all.
@@ -33,7 +36,7 @@ export class PathCover {
   private readonly top: Float64Array;
   private readonly bottom: Float64Array;
   chains = 0;
-  /** Sum over the chains of what is too much on them, in panels of mean size; not exactly 0 by rounding, so see `overloaded`. */
+  /** Sum over the chains of what is too much on them, in panels of mean size; by rounding not exactly 0, for which see `overloaded`. */
   excess = 0;
   /** Chains with too much on them. */
   overloaded = 0;
@@ -80,7 +83,7 @@ export class PathCover {
     this.most = limits.panelsMost;
     let sum = 0;
     for (let cell = 0; cell < size; cell++) sum += region.pixels[cell]!;
-    this.meanPixels = sum / size;
+    this.meanPixels = (sum / size) * (this.rectangle ? RECTANGLE_SOFTNESS : 1);
     for (let i = 0; i + 1 < start.start.length; i++) this.addChain(start.order, start.start[i]!, start.start[i + 1]!);
   }
 
@@ -320,6 +323,42 @@ export class PathCover {
     this.tally(chain, 1);
     if (kind === 'join') this.drop(other);
     this.kind = 'none';
+  }
+
+  /** Cuts the most overloaded chain, or else the longest, in its middle; false where every chain is one panel. */
+  cutWorst(): boolean {
+    let worst = -1;
+    let worstExcess = -1;
+    for (let chain = 0; chain < this.chains; chain++) {
+      if (this.count[chain]! < 2) continue;
+      const excess = this.excessOf(this.pixels[chain]!, this.count[chain]!);
+      if (worst < 0 || (excess - worstExcess || this.count[chain]! - this.count[worst]!) > 0) {
+        worst = chain;
+        worstExcess = excess;
+      }
+    }
+    if (worst < 0) return false;
+    const first = this.endA[worst]!;
+    let before = -1;
+    let at = first;
+    for (let step = 1; step < this.count[worst]! >> 1; step++) {
+      const next = this.onward(at, before);
+      before = at;
+      at = next;
+    }
+    const cut = this.onward(at, before);
+    this.tally(worst, -1);
+    this.unlink(at, cut);
+    this.unlink(cut, at);
+    this.walk(first, -1, this.near);
+    this.settle(worst, first, this.near);
+    const chain = this.chains++;
+    this.walk(cut, -1, this.far);
+    this.settle(chain, cut, this.far);
+    this.relabel(cut, -1, chain);
+    this.tally(worst, 1);
+    this.tally(chain, 1);
+    return true;
   }
 
   /** Takes an emptied chain off the list; the last one gets its number. */

@@ -48,6 +48,17 @@ export class StrandCutter {
     return { full: follow(this.fullEnd, length), even: follow(this.evenEnd, length) };
   }
 
+  /** Ends above reach that a strand leaves when cut so. */
+  highOf(strand: readonly number[], cuts: readonly number[]): number {
+    const { outOfReach, limits } = this.region;
+    const bothEnds = limits.lastObeysReach === true;
+    let high = 0;
+    for (let i = 0; i + 1 < cuts.length; i++) {
+      high += endsOutOfReach(outOfReach, strand[cuts[i]!]!, strand[cuts[i + 1]! - 1]!, bothEnds);
+    }
+    return high;
+  }
+
   private fitsWhole(strand: readonly number[]): boolean {
     const { extent } = this;
     extent.clear();

@@ -2,6 +2,7 @@ import type { Region } from '../region';
 import { ceilDivide } from './ceil-divide';
 import { largestLoad } from './largest-load';
 import { leastBins } from './least-bins';
+import { leastByWindows } from './least-by-windows';
 import { mostInRectangle } from './most-in-rectangle';
 import { mostLinks } from './most-links';
 import { weightBefore } from './weight-before';
@@ -41,6 +42,7 @@ export function leastChains(region: Region, highMost: number, most = mostOnARun(
     leastByPanels(region, most.panels),
     links === null ? 0 : region.size - links,
     leastByReach(region, highMost, region.pixels, most.pixels),
+    leastByWindows(region, highMost, most.panels),
     leastByReach(region, highMost, new Uint8Array(region.size).fill(1), most.panels),
   );
 }
