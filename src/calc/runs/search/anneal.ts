@@ -1,3 +1,4 @@
+import { ChainChange } from './chain-change';
 import type { PathCover } from './path-cover';
 
 /** What one anneal aims at and how it moves. */
@@ -24,6 +25,7 @@ export function anneal(
   randomBits: () => number,
 ): { steps: number; arrived: boolean } {
   const { neighbours } = cover.region;
+  const change = new ChainChange(cover);
   const { bendWeight, highWeight, temperature, highMost } = aim;
   for (let step = 0; step < aim.steps; step++) {
     const tooMany = cover.chains > aim.chains;
@@ -32,9 +34,9 @@ export function anneal(
     const chain = (bits >>> 6) % cover.chains;
     const from = (bits & 1) === 0 ? cover.endA[chain]! : cover.endB[chain]!;
     const to = neighbours[from * 4 + ((bits >>> 1) & 3)]!;
-    if (to < 0 || !cover.propose(from, to, (bits & 8) !== 0, tooMany)) continue;
-    const cost = cover.excessChange + cover.highChange * highWeight + cover.bendsChange * bendWeight;
-    if (cost <= 0 || randomBits() < 4294967296 * Math.exp(-cost / temperature)) cover.commit();
+    if (to < 0 || !change.propose(from, to, (bits & 8) !== 0, tooMany)) continue;
+    const cost = change.excess + change.high * highWeight + change.bends * bendWeight;
+    if (cost <= 0 || randomBits() < 4294967296 * Math.exp(-cost / temperature)) change.commit();
   }
   const arrived = cover.chains <= aim.chains && cover.overloaded === 0 && cover.high <= highMost;
   return { steps: aim.steps, arrived };

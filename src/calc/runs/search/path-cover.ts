@@ -1,31 +1,20 @@
+import { CellLinks } from './cell-links';
+import { ChainWalk } from './chain-walk';
 import type { Chains } from './chains';
 import { endsOutOfReach } from './ends-out-of-reach';
 import type { Region } from './region';
-
-/** What a walk along links has met: its far end, panels, pixels and box on the canvas. */
-interface Walk {
-  last: number;
-  count: number;
-  pixels: number;
-  left: number;
-  right: number;
-  top: number;
-  bottom: number;
-}
-
-const emptyWalk = (): Walk => ({ last: -1, count: 0, pixels: 0, left: 0, right: 0, top: 0, bottom: 0 });
 
 /** A panel that widens a rectangle adds a whole column or row to it: such excess weighs less, or nothing would move. */
 const RECTANGLE_SOFTNESS = 2;
 
 /**
- * Chains that cover a region, kept as links between neighbours so that a chain is cut and another one joined in the time
- * it takes to walk them. Chains may be overloaded: `excess` says by how many panels' worth in all.
+ * Chains that cover a region, kept as links between neighbours, so that a chain is cut and another one joined in the time it
+ * takes to walk them. Chains may be overloaded: `excess` says by how many panels' worth in all.
  */
 export class PathCover {
-  readonly linkA: Int32Array;
-  readonly linkB: Int32Array;
-  /** Chain of every cell. */
+  readonly region: Region;
+  readonly links: CellLinks;
+  /** Chain of every cell, and both ends, panels and pixels (by the way of counting) of every chain. */
   readonly chainOf: Int32Array;
   readonly endA: Int32Array;
   readonly endB: Int32Array;
@@ -36,7 +25,7 @@ export class PathCover {
   private readonly top: Float64Array;
   private readonly bottom: Float64Array;
   chains = 0;
-  /** Sum over the chains of what is too much on them, in panels of mean size; by rounding not exactly 0, for which see `overloaded`. */
+  /** Panels of mean size too many on all chains; by rounding not exactly 0, for which see `overloaded`. */
   excess = 0;
   /** Chains with too much on them. */
   overloaded = 0;
@@ -44,30 +33,12 @@ export class PathCover {
   high = 0;
   private readonly rectangle: boolean;
   private readonly bothEnds: boolean;
-  private readonly meanPixels: number;
-  private readonly usable: number;
-  private readonly most: number;
-  private readonly far = emptyWalk();
-  private readonly near = emptyWalk();
-
-  /** What the change proposed last would do; `commit` makes it so. */
-  excessChange = 0;
-  highChange = 0;
-  bendsChange = 0;
-  private kind: 'none' | 'turn' | 'exchange' | 'join' = 'none';
-  private chain = 0;
-  private other = 0;
-  private from = 0;
-  private to = 0;
-  private cut = 0;
-
-  readonly region: Region;
+  private readonly excessUnit: number;
 
   constructor(region: Region, start: Chains) {
     this.region = region;
     const { size, limits } = region;
-    this.linkA = new Int32Array(size).fill(-1);
-    this.linkB = new Int32Array(size).fill(-1);
+    this.links = new CellLinks(size);
     this.chainOf = new Int32Array(size);
     this.endA = new Int32Array(size);
     this.endB = new Int32Array(size);
@@ -79,82 +50,51 @@ export class PathCover {
     this.bottom = new Float64Array(size);
     this.rectangle = limits.counting === 'rectangle';
     this.bothEnds = limits.lastObeysReach === true;
-    this.usable = limits.usablePixels;
-    this.most = limits.panelsMost;
     let sum = 0;
     for (let cell = 0; cell < size; cell++) sum += region.pixels[cell]!;
-    this.meanPixels = (sum / size) * (this.rectangle ? RECTANGLE_SOFTNESS : 1);
-    for (let i = 0; i + 1 < start.start.length; i++) this.addChain(start.order, start.start[i]!, start.start[i + 1]!);
-  }
-
-  private addChain(order: Int32Array, from: number, to: number): void {
-    const chain = this.chains++;
-    for (let at = from + 1; at < to; at++) {
-      this.link(order[at - 1]!, order[at]!);
-      this.link(order[at]!, order[at - 1]!);
-    }
-    this.walk(order[from]!, -1, this.far);
-    this.settle(chain, order[from]!, this.far);
-    this.relabel(order[from]!, -1, chain);
-    this.tally(chain, 1);
-  }
-
-  private link(cell: number, to: number): void {
-    if (this.linkA[cell]! < 0) this.linkA[cell] = to;
-    else this.linkB[cell] = to;
-  }
-
-  private unlink(cell: number, from: number): void {
-    if (this.linkA[cell] === from) this.linkA[cell] = -1;
-    else this.linkB[cell] = -1;
-  }
-
-  /** The other link of a cell, -1 at an end. */
-  onward(cell: number, from: number): number {
-    return this.linkA[cell] === from ? this.linkB[cell]! : this.linkA[cell]!;
-  }
-
-  /** From `cell` on, away from `from` (-1: from an end on). */
-  private walk(cell: number, from: number, into: Walk): void {
-    const { linkA, linkB, rectangle } = this;
-    const { pixels, left, right, top, bottom } = this.region;
-    into.count = 0;
-    into.pixels = 0;
-    into.left = Number.POSITIVE_INFINITY;
-    into.right = 0;
-    into.top = Number.POSITIVE_INFINITY;
-    into.bottom = 0;
-    let before = from;
-    let at = cell;
-    while (at >= 0) {
-      into.count++;
-      into.last = at;
-      if (rectangle) {
-        if (left[at]! < into.left) into.left = left[at]!;
-        if (right[at]! > into.right) into.right = right[at]!;
-        if (top[at]! < into.top) into.top = top[at]!;
-        if (bottom[at]! > into.bottom) into.bottom = bottom[at]!;
-      } else into.pixels += pixels[at]!;
-      // At an end one link is -1, which is also where a walk from an end comes from: take the link that is there.
-      const next = linkA[at] === before ? linkB[at]! : linkA[at]!;
-      before = at;
-      at = next;
-    }
-    if (rectangle) into.pixels = (into.right - into.left) * (into.bottom - into.top);
-  }
-
-  private relabel(cell: number, from: number, chain: number): void {
-    let before = from;
-    let at = cell;
-    while (at >= 0) {
-      this.chainOf[at] = chain;
-      const next = this.linkA[at] === before ? this.linkB[at]! : this.linkA[at]!;
-      before = at;
-      at = next;
+    this.excessUnit = (sum / size) * (this.rectangle ? RECTANGLE_SOFTNESS : 1);
+    const walk = new ChainWalk(region, this.links);
+    for (let i = 0; i + 1 < start.start.length; i++) {
+      const first = start.start[i]!;
+      for (let at = first + 1; at < start.start[i + 1]!; at++) this.links.link(start.order[at - 1]!, start.order[at]!);
+      walk.go(start.order[first]!, -1);
+      this.settle(this.chains++, start.order[first]!, walk);
     }
   }
 
-  private settle(chain: number, end: number, walk: Walk): void {
+  /** Panels too many, by pixels and by count. */
+  excessOf(pixels: number, count: number): number {
+    const { usablePixels, panelsMost } = this.region.limits;
+    const excess = pixels > usablePixels ? (pixels - usablePixels) / this.excessUnit : 0;
+    return count > panelsMost ? excess + count - panelsMost : excess;
+  }
+
+  excessOn(chain: number): number {
+    return this.excessOf(this.pixels[chain]!, this.count[chain]!);
+  }
+
+  /** Ends above reach of a chain with these ends. */
+  highOf(first: number, last: number): number {
+    return endsOutOfReach(this.region.outOfReach, first, last, this.bothEnds);
+  }
+
+  /** The end of a chain that is not `end`; the same where it is one cell. */
+  otherEnd(chain: number, end: number): number {
+    return this.endA[chain] === end ? this.endB[chain]! : this.endA[chain]!;
+  }
+
+  /** Takes the box of a chain into that of a walk. */
+  widen(walk: ChainWalk, chain: number): void {
+    walk.widen(this.left[chain]!, this.right[chain]!, this.top[chain]!, this.bottom[chain]!);
+  }
+
+  /** Takes a chain out of the sums, before it is changed. */
+  unsettle(chain: number): void {
+    this.tally(chain, -1);
+  }
+
+  /** Enters a chain that has this end, and the other one and the load that a walk from there or elsewhere has found. */
+  settle(chain: number, end: number, walk: ChainWalk): void {
     this.endA[chain] = end;
     this.endB[chain] = walk.last;
     this.count[chain] = walk.count;
@@ -163,209 +103,52 @@ export class PathCover {
     this.right[chain] = walk.right;
     this.top[chain] = walk.top;
     this.bottom[chain] = walk.bottom;
-  }
-
-  excessOf(pixels: number, count: number): number {
-    let excess = pixels > this.usable ? (pixels - this.usable) / this.meanPixels : 0;
-    if (count > this.most) excess += count - this.most;
-    return excess;
-  }
-
-  highOf(first: number, last: number): number {
-    return endsOutOfReach(this.region.outOfReach, first, last, this.bothEnds);
-  }
-
-  private tally(chain: number, sign: 1 | -1): void {
-    const excess = this.excessOf(this.pixels[chain]!, this.count[chain]!);
-    this.excess += sign * excess;
-    if (excess > 0) this.overloaded += sign;
-    this.high += sign * this.highOf(this.endA[chain]!, this.endB[chain]!);
-  }
-
-  /**
-   * Proposes to lead the end `from` of its chain to the neighbour `to` and to cut `to` off from one of its own two links
-   * (the second where `second`): on one chain its end moves, between two the far part of the other chain stays behind.
-   * Where `to` is a whole chain or `joining` and an end, nothing is cut and the two chains become one.
-   * False where there is nothing to change.
-   */
-  propose(from: number, to: number, second: boolean, joining: boolean): boolean {
-    this.kind = 'none';
-    const { linkA, linkB } = this;
-    if (linkA[from] === to || linkB[from] === to) return false;
-    const chain = this.chainOf[from]!;
-    const other = this.chainOf[to]!;
-    this.chain = chain;
-    this.other = other;
-    this.from = from;
-    this.to = to;
-    if (chain === other) return this.proposeTurn();
-    const a = linkA[to]!;
-    const b = linkB[to]!;
-    if (a < 0 || b < 0) {
-      if (joining) return this.proposeJoin();
-      if (a < 0 && b < 0) return false;
-    }
-    this.cut = a < 0 ? b : b < 0 ? a : second ? a : b;
-    return this.proposeExchange();
-  }
-
-  private bend(cell: number, one: number, two: number): number {
-    if (one < 0 || two < 0) return 0;
-    const { column, row } = this.region;
-    return column[one]! + column[two]! === 2 * column[cell]! && row[one]! + row[two]! === 2 * row[cell]! ? 0 : 1;
-  }
-
-  private changeOfBends(): number {
-    const { from, to, cut } = this;
-    const kept = this.onward(to, cut);
-    return (
-      this.bend(from, this.inward(from), to) +
-      this.bend(to, kept, from) -
-      this.bend(to, kept, cut) -
-      this.bend(cut, this.onward(cut, to), to)
-    );
-  }
-
-  /** The one link of an end; -1 for a whole chain. */
-  private inward(end: number): number {
-    return this.linkA[end]! < 0 ? this.linkB[end]! : this.linkA[end]!;
-  }
-
-  private proposeTurn(): boolean {
-    const { from, to, chain } = this;
-    let before = -1;
-    let at = from;
-    while (at !== to) {
-      const next = this.linkA[at] === before ? this.linkB[at]! : this.linkA[at]!;
-      before = at;
-      at = next;
-    }
-    this.cut = before;
-    const fixed = this.endA[chain] === from ? this.endB[chain]! : this.endA[chain]!;
-    this.kind = 'turn';
-    this.excessChange = 0;
-    this.highChange = this.highOf(before, fixed) - this.highOf(from, fixed);
-    this.bendsChange = this.changeOfBends();
-    return true;
-  }
-
-  private proposeExchange(): boolean {
-    const { from, to, cut, chain, other, far, near } = this;
-    this.walk(cut, to, far);
-    if (this.rectangle) {
-      this.walk(to, cut, near);
-      near.left = Math.min(near.left, this.left[chain]!);
-      near.right = Math.max(near.right, this.right[chain]!);
-      near.top = Math.min(near.top, this.top[chain]!);
-      near.bottom = Math.max(near.bottom, this.bottom[chain]!);
-      near.pixels = (near.right - near.left) * (near.bottom - near.top);
-    } else {
-      near.last = this.endA[other] === far.last ? this.endB[other]! : this.endA[other]!;
-      near.pixels = this.pixels[chain]! + this.pixels[other]! - far.pixels;
-    }
-    near.count = this.count[chain]! + this.count[other]! - far.count;
-    const fixed = this.endA[chain] === from ? this.endB[chain]! : this.endA[chain]!;
-    this.kind = 'exchange';
-    this.excessChange =
-      this.excessOf(near.pixels, near.count) +
-      this.excessOf(far.pixels, far.count) -
-      this.excessOf(this.pixels[chain]!, this.count[chain]!) -
-      this.excessOf(this.pixels[other]!, this.count[other]!);
-    this.highChange =
-      this.highOf(fixed, near.last) +
-      this.highOf(cut, far.last) -
-      this.highOf(from, fixed) -
-      this.highOf(this.endA[other]!, this.endB[other]!);
-    this.bendsChange = this.changeOfBends();
-    return true;
-  }
-
-  private proposeJoin(): boolean {
-    const { from, to, chain, other } = this;
-    this.kind = 'join';
-    const fixed = this.endA[chain] === from ? this.endB[chain]! : this.endA[chain]!;
-    const end = this.endA[other] === to ? this.endB[other]! : this.endA[other]!;
-    this.highChange = this.highOf(fixed, end) - this.highOf(from, fixed) - this.highOf(to, end);
-    this.bendsChange = this.bend(from, this.inward(from), to) + this.bend(to, this.inward(to), from);
-    this.excessChange = 0;
-    return true;
-  }
-
-  /** Makes the change proposed last. */
-  commit(): void {
-    const { from, to, cut, chain, other, kind } = this;
-    if (kind === 'none') return;
-    this.tally(chain, -1);
-    const fixed = this.endA[chain] === from ? this.endB[chain]! : this.endA[chain]!;
-    if (kind === 'turn') {
-      this.unlink(to, cut);
-      this.unlink(cut, to);
-      this.endA[chain] = cut;
-      this.endB[chain] = fixed;
-    } else {
-      this.tally(other, -1);
-      if (kind === 'exchange') {
-        this.unlink(to, cut);
-        this.unlink(cut, to);
-      }
-      this.relabel(to, -1, chain);
-    }
-    this.link(from, to);
-    this.link(to, from);
-    if (kind === 'exchange') {
-      this.settle(other, cut, this.far);
-      this.settle(chain, fixed, this.near);
-      this.tally(other, 1);
-    } else if (kind === 'join') {
-      this.walk(fixed, -1, this.near);
-      this.settle(chain, fixed, this.near);
-    }
     this.tally(chain, 1);
-    if (kind === 'join') this.drop(other);
-    this.kind = 'none';
+    if (this.chainOf[end] !== chain || this.chainOf[walk.last] !== chain) this.relabel(end, chain);
+  }
+
+  /** The same chain with one end moved elsewhere on it. */
+  settleTurned(chain: number, end: number, fixed: number): void {
+    this.endA[chain] = end;
+    this.endB[chain] = fixed;
+    this.tally(chain, 1);
   }
 
   /** Cuts the most overloaded chain, or else the longest, in its middle; false where every chain is one panel. */
   cutWorst(): boolean {
     let worst = -1;
-    let worstExcess = -1;
     for (let chain = 0; chain < this.chains; chain++) {
       if (this.count[chain]! < 2) continue;
-      const excess = this.excessOf(this.pixels[chain]!, this.count[chain]!);
-      if (worst < 0 || (excess - worstExcess || this.count[chain]! - this.count[worst]!) > 0) {
-        worst = chain;
-        worstExcess = excess;
-      }
+      const order =
+        worst < 0 ? 1 : this.excessOn(chain) - this.excessOn(worst) || this.count[chain]! - this.count[worst]!;
+      if (order > 0) worst = chain;
     }
     if (worst < 0) return false;
+    const { links } = this;
     const first = this.endA[worst]!;
     let before = -1;
     let at = first;
     for (let step = 1; step < this.count[worst]! >> 1; step++) {
-      const next = this.onward(at, before);
+      const next = links.onward(at, before);
       before = at;
       at = next;
     }
-    const cut = this.onward(at, before);
-    this.tally(worst, -1);
-    this.unlink(at, cut);
-    this.unlink(cut, at);
-    this.walk(first, -1, this.near);
-    this.settle(worst, first, this.near);
-    const chain = this.chains++;
-    this.walk(cut, -1, this.far);
-    this.settle(chain, cut, this.far);
-    this.relabel(cut, -1, chain);
-    this.tally(worst, 1);
-    this.tally(chain, 1);
+    const cut = links.onward(at, before);
+    this.unsettle(worst);
+    links.cut(at, cut);
+    const walk = new ChainWalk(this.region, links);
+    walk.go(first, -1);
+    this.settle(worst, first, walk);
+    walk.go(cut, -1);
+    this.settle(this.chains++, cut, walk);
     return true;
   }
 
-  /** Takes an emptied chain off the list; the last one gets its number. */
-  private drop(chain: number): void {
+  /** Takes a chain without cells off the list; the last one gets its number. */
+  drop(chain: number): void {
     const last = --this.chains;
     if (chain === last) return;
-    this.relabel(this.endA[last]!, -1, chain);
+    this.relabel(this.endA[last]!, chain);
     this.endA[chain] = this.endA[last]!;
     this.endB[chain] = this.endB[last]!;
     this.count[chain] = this.count[last]!;
@@ -387,12 +170,31 @@ export class PathCover {
       let at = this.endA[chain]!;
       while (at >= 0) {
         order[written++] = at;
-        const next = this.linkA[at] === before ? this.linkB[at]! : this.linkA[at]!;
+        const next = this.links.onward(at, before);
         before = at;
         at = next;
       }
     }
     start[this.chains] = written;
     return { order, start };
+  }
+
+  relabel(end: number, chain: number): void {
+    const { a, b } = this.links;
+    let before = -1;
+    let at = end;
+    while (at >= 0) {
+      this.chainOf[at] = chain;
+      const next = a[at] === before ? b[at]! : a[at]!;
+      before = at;
+      at = next;
+    }
+  }
+
+  private tally(chain: number, sign: 1 | -1): void {
+    const excess = this.excessOn(chain);
+    this.excess += sign * excess;
+    if (excess > 0) this.overloaded += sign;
+    this.high += sign * this.highOf(this.endA[chain]!, this.endB[chain]!);
   }
 }

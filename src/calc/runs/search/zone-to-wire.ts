@@ -1,4 +1,5 @@
 import type { RunLimits, WiringGrid } from '../wiring-grid';
+import { largestLoad } from './bounds/largest-load';
 import { compareWithMirror } from './mirror-grid';
 import { type Region, regionOf } from './region';
 
@@ -6,7 +7,7 @@ import { type Region, regionOf } from './region';
 export interface ZoneToWire {
   readonly grid: WiringGrid;
   readonly limits: RunLimits;
-  /** The panels that can share a port. */
+  /** The panels that can share a port. Its limits are those of the zone brought down to what panels can add up to. */
   readonly region: Region;
   /** Cell of the region at every place, -1 where there is none. */
   readonly cellAt: Int32Array;
@@ -22,14 +23,18 @@ export function makeReady(grid: WiringGrid, limits: RunLimits): ZoneToWire {
   const placeable: number[] = [];
   const tooLarge: number[] = [];
   let least = Number.POSITIVE_INFINITY;
+  let greatest = 0;
   for (let place = 0; place < grid.present.length; place++) {
     if (grid.present[place] === 0) continue;
     const pixels = grid.pixelWidth[place]! * grid.pixelHeight[place]!;
     const fits = pixels <= limits.usablePixels && limits.panelsMost >= 1;
     (fits ? placeable : tooLarge).push(place);
-    if (fits) least = Math.min(least, pixels);
+    if (!fits) continue;
+    least = Math.min(least, pixels);
+    greatest = Math.max(greatest, pixels);
   }
-  const region = regionOf(grid, limits, Int32Array.from(placeable));
+  const asGiven = regionOf(grid, limits, Int32Array.from(placeable));
+  const region = { ...asGiven, limits: effectiveLimits(asGiven, least === greatest) };
   const cellAt = new Int32Array(grid.columns * grid.rows).fill(-1);
   for (let cell = 0; cell < region.size; cell++) cellAt[region.places[cell]!] = cell;
   return {
@@ -39,7 +44,22 @@ export function makeReady(grid: WiringGrid, limits: RunLimits): ZoneToWire {
     cellAt,
     tooLarge: Int32Array.from(tooLarge),
     panelsAtMost:
-      region.size === 0 ? 0 : Math.min(region.size, limits.panelsMost, Math.floor(limits.usablePixels / least)),
+      region.size === 0
+        ? 0
+        : Math.min(region.size, Math.floor(limits.panelsMost), Math.floor(limits.usablePixels / least)),
     symmetric: compareWithMirror(grid) === 0,
+  };
+}
+
+/** Limits that allow the same runs and are the same for all that do, so that a little more or less usable changes nothing. */
+function effectiveLimits(region: Region, oneSize: boolean): RunLimits {
+  const { limits, size } = region;
+  if (size === 0 || limits.counting === 'rectangle') return limits;
+  const usablePixels = largestLoad(region);
+  if (!oneSize) return { ...limits, usablePixels };
+  return {
+    ...limits,
+    usablePixels: Math.min(usablePixels, Math.floor(limits.panelsMost) * region.pixels[0]!),
+    panelsMost: size,
   };
 }
