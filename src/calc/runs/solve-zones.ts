@@ -1,13 +1,8 @@
-import { compareMerit } from './compare-merit';
-import { leastRuns } from './least-runs';
-import { regularWirings } from './search/regular-wirings';
-import { zoneKey } from './zone-key';
+import { chooseWiring } from './search/choose-wiring';
+import { wiringKey } from './search/wiring-key';
 import { createZoneSolver, type SolveZone } from './zone-solver';
 
-/** A solver of zones that remembers: the regular way of most merit, beside the others and the least possible. */
+/** A solver of zones that remembers: the wiring of most merit, beside the other ways and the least possible. */
 export function solveZones(): SolveZone {
-  return createZoneSolver((grid, limits, terms) => {
-    const ways = regularWirings(grid, limits).sort(compareMerit(terms));
-    return { chosen: ways[0]!, ways, least: leastRuns(grid, limits) };
-  }, zoneKey);
+  return createZoneSolver(chooseWiring, wiringKey);
 }

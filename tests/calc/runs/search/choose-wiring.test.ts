@@ -1,0 +1,87 @@
+import loadHighs from 'highs';
+import { describe, expect, test } from 'vitest';
+import { chooseWiring } from '../../../../src/calc/runs/search/choose-wiring';
+import { createRandomBits } from '../../../../src/calc/runs/search/random-bits';
+import { aPort, block } from './block-of-panels';
+import { leastByProgram } from './least-by-program';
+
+const twoBreakouts = { portsThere: 20, portsABreakout: 10 };
+
+function panelsOfRuns({ start }: { start: Int32Array }): number[] {
+  return Array.from(start.subarray(1), (end, run) => end - start[run]!).sort((a, b) => b - a);
+}
+
+describe('chooseWiring of 13 x 13 panels, entries no higher than row 5 (common practice, no source)', () => {
+  test('takes 20 ports by single columns from row 5 up and columns folded two by two below: 13 of 9, 6 of 8, one of 4', () => {
+    const { chosen } = chooseWiring(block(13, 13), aPort(10), { priority: 'repeats', ...twoBreakouts });
+    expect(chosen.entriesOutOfReach).toBe(0);
+    expect(panelsOfRuns(chosen)).toEqual([...Array(13).fill(9), ...Array(6).fill(8), 4]);
+  });
+
+  test('reaches 17 ports, the least possible, with fewest ports first; and 16 with 11 panels to a port', () => {
+    // 169 / 10 is 16.9, 169 / 11 is 15.4.
+    for (const [panels, least] of [
+      [10, 17],
+      [11, 16],
+    ] as const) {
+      const answer = chooseWiring(block(13, 13), aPort(panels), { priority: 'fewest-ports', ...twoBreakouts });
+      expect(answer).toMatchObject({ least, chosen: { ports: least, entriesOutOfReach: 0 } });
+    }
+  });
+});
+
+describe('chooseWiring with fewest ports first equals an integer program (HiGHS)', () => {
+  test.each(['panels', 'rectangle'] as const)(
+    'on 60 random zones up to 5 x 6, %s counted',
+    async (counting) => {
+      const highs = await loadHighs();
+      const bits = createRandomBits(counting === 'panels' ? 7 : 11);
+      const below = (most: number) => bits() % most;
+      const worse: string[] = [];
+      for (let zone = 0; zone < 60; zone++) {
+        const columns = 2 + below(4);
+        const rows = 2 + below(5);
+        const holes = below(4);
+        const grid = block(columns, rows, () => below(20) >= holes * 2);
+        if (!grid.present.includes(1)) continue;
+        const limits = aPort(2 + below(6), counting, below(rows) * 500 + 100);
+        const best = leastByProgram(highs, grid, limits);
+        const { chosen, least } = chooseWiring(grid, limits, { priority: 'fewest-ports', ...twoBreakouts });
+        const found = { high: chosen.entriesOutOfReach, ports: chosen.ports };
+        if (found.high !== best.high || found.ports !== best.ports || least > best.ports) {
+          worse.push(`zone ${zone} ${columns}x${rows}: ${JSON.stringify({ found, best, least })}`);
+        }
+      }
+      expect(worse).toEqual([]);
+    },
+    300_000,
+  );
+});
+
+test.each(['repeats', 'fewest-ports', 'most-free', 'shortest-cable'] as const)(
+  'chooseWiring with %s first puts every panel on one run of neighbours within the port',
+  (priority) => {
+    const grid = block(6, 9, (place) => place !== 13 && place !== 14);
+    const { chosen } = chooseWiring(grid, aPort(7), { priority, ...twoBreakouts });
+    const there = Array.from(grid.present.keys()).filter((place) => grid.present[place] === 1);
+    expect([...chosen.order].sort((a, b) => a - b)).toEqual(there);
+    for (let run = 0; run < chosen.ports; run++) {
+      const places = chosen.order.subarray(chosen.start[run]!, chosen.start[run + 1]!);
+      expect(places.length).toBeLessThanOrEqual(7);
+      for (let i = 1; i < places.length; i++) {
+        const across = Math.abs(Math.floor(places[i]! / 9) - Math.floor(places[i - 1]! / 9));
+        const up = Math.abs((places[i]! % 9) - (places[i - 1]! % 9));
+        expect(across + up).toBe(1);
+      }
+    }
+  },
+);
+
+test('chooseWiring of a mirrored zone has the mirrored figures: same ports, figures and fullest', () => {
+  const holes = (place: number) => place !== 3 && place !== 20;
+  const mirrored = (place: number) => holes((4 - Math.floor(place / 6)) * 6 + (place % 6));
+  const of = (isThere: (place: number) => boolean) =>
+    chooseWiring(block(5, 6, isThere), aPort(6), { priority: 'repeats', ...twoBreakouts }).chosen;
+  const { ports, figures, fullestPixels } = of(holes);
+  expect(of(mirrored)).toMatchObject({ ports, figures, fullestPixels });
+});
