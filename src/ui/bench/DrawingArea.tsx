@@ -34,6 +34,7 @@ function ChosenDrawing() {
   const evaluation = useEvaluation((all) => all);
   const { view, surfaceId, from, tint } = useDrawing();
   const selection = useBench((state) => state.selection);
+  const documentKey = useBench((state) => state.documentKey);
   const actions = useActions();
   const format = useFormat();
   const parts = useMemo(() => stageParts(plan, evaluation), [plan, evaluation]);
@@ -51,7 +52,8 @@ function ChosenDrawing() {
     actions.select(panel && { kind: 'panel', index: panel.index, name: panel.name });
   };
   const shared = { parts, tint, format, picked: selection, onSelect };
-  if (view === 'stage') return <Stage {...shared} />;
-  if (view === 'above') return <FromAbove {...shared} />;
-  return <Unrolled {...shared} surfaceId={surface.surfaceId} from={from} />;
+  // Another document begins with all of it in view.
+  if (view === 'stage') return <Stage key={documentKey} {...shared} />;
+  if (view === 'above') return <FromAbove key={documentKey} {...shared} />;
+  return <Unrolled key={documentKey} {...shared} surfaceId={surface.surfaceId} from={from} />;
 }

@@ -1,3 +1,4 @@
+import { useBench } from '../state/use-bench';
 import { useDesk, useDeskActions } from '../storage/use-desk';
 import { Button } from '../widgets/Button';
 import { usePageHref } from './use-page-href';
@@ -8,7 +9,9 @@ export function WayIn() {
   const desk = useDeskActions();
   const href = usePageHref();
   const closed = useDesk((state) => state.memory.wayInClosed);
-  if (!firstVisit || closed) return null;
+  // Words about the sample stand beside the sample only, not beside a plan that was opened after it.
+  const loads = useBench((state) => state.loads);
+  if (!firstVisit || closed || loads > 1) return null;
   return (
     <aside className="way-in" aria-label="Way in">
       <p>

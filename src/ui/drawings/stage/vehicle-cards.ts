@@ -8,8 +8,10 @@ const usual = { widthMm: 2550, heightMm: 4000 };
 const bodyM = 6.2;
 const cabM = 1.9;
 const clearM = 0.45;
+/** Radii that it stands in front of a stage without an opening. */
+const forward = 0.3;
 
-/** Two unit cards, cab and body, as matrices of the scene: the vehicle that must drive in, before the opening, or behind the stage on its far side. */
+/** Two unit cards, cab and body, as matrices of the scene: the vehicle that must drive in, before the opening, or beside the stage and in front of it. */
 export function vehicleCards(
   vehicle: StageParts['vehicle'],
   opening: Pick<Opening, 'middle' | 'outX' | 'outY'> | null,
@@ -18,12 +20,12 @@ export function vehicleCards(
 ): Float32Array {
   const width = (vehicle.widthMm ?? usual.widthMm) / 1000;
   const height = (vehicle.heightMm ?? usual.heightMm) / 1000;
-  const out = opening === null ? { x: -outlook.x, y: -outlook.y } : { x: opening.outX, y: opening.outY };
+  const out = opening === null ? { x: outlook.x, y: outlook.y } : { x: opening.outX, y: opening.outY };
   const nose =
     opening === null
       ? {
-          x: extent.x + outlook.y * (extent.radius + width),
-          y: -extent.z - outlook.x * (extent.radius + width),
+          x: extent.x + outlook.y * (extent.radius + width) + outlook.x * extent.radius * forward,
+          y: -extent.z - outlook.x * (extent.radius + width) + outlook.y * extent.radius * forward,
         }
       : { x: opening.middle.xMm / 1000 + out.x * 1.5, y: opening.middle.yMm / 1000 + out.y * 1.5 };
   const cards = new Float32Array(32);
