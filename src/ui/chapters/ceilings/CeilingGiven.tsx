@@ -1,5 +1,6 @@
 import type { Ceiling, Outline } from '../../../plan/ceiling';
 import { freshId } from '../../../plan/fresh-id';
+import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanChoice, PlanItem, PlanSwitch, PlanText, PlanUnit } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
@@ -76,40 +77,27 @@ export function CeilingGiven({ ceiling, index }: { readonly ceiling: Ceiling; re
             <PlanUnit path={[...path, 'holes', at, 'widthMm']} label="Width" unit="mm" />
             <PlanUnit path={[...path, 'holes', at, 'depthMm']} label="Depth" unit="mm" />
           </div>
-          <Button
-            small
-            onClick={() =>
-              dispatch({ name: 'remove', args: { path: [...path, 'holes'], index: at, label: hole.name } })
-            }
-          >
+          <RemoveButton list={[...path, 'holes']} index={at} label={hole.name}>
             Remove {hole.name}
-          </Button>
+          </RemoveButton>
         </div>
       ))}
       <div className="table-actions">
-        <Button
-          small
-          onClick={() =>
-            dispatch({
-              name: 'insert',
-              args: {
-                path: [...path, 'holes'],
-                index: ceiling.holes.length,
-                value: {
-                  id: freshId(plan, 'hole'),
-                  name: `Hole ${ceiling.holes.length + 1}`,
-                  xMm: 0,
-                  yMm: 0,
-                  widthMm: 1000,
-                  depthMm: 1000,
-                },
-                label: 'hole in the ceiling',
-              },
-            })
-          }
+        <AddButton
+          list={[...path, 'holes']}
+          index={ceiling.holes.length}
+          value={{
+            id: freshId(plan, 'hole'),
+            name: `Hole ${ceiling.holes.length + 1}`,
+            xMm: 0,
+            yMm: 0,
+            widthMm: 1000,
+            depthMm: 1000,
+          }}
+          label="hole in the ceiling"
         >
           Add a hole
-        </Button>
+        </AddButton>
         <Button small onClick={() => dispatch({ name: 'remove-surface', args: { surfaceId: ceiling.id } })}>
           Remove {ceiling.letter}
         </Button>

@@ -1,6 +1,7 @@
 import { Fragment } from 'react';
 import type { Outline } from '../../../plan/ceiling';
 import type { Path } from '../../../plan/commands/path';
+import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanUnit } from '../../bench/PlanFields';
 
 /** Sizes of an outline, or the corners of a polygon. */
@@ -16,16 +17,39 @@ export function OutlineFields({ path, outline }: { readonly path: Path; readonly
     case 'circle':
       return <PlanUnit path={[...path, 'diameterMm']} label="Diameter" unit="mm" />;
     case 'polygon':
-      return cornersOf(outline.points.length).map(({ key, at }) => (
-        <Fragment key={key}>
-          <PlanUnit path={[...path, 'points', at, 'xMm']} label={`Corner ${at + 1} across`} unit="mm" />
-          <PlanUnit path={[...path, 'points', at, 'yMm']} label={`Corner ${at + 1} along`} unit="mm" />
-        </Fragment>
-      ));
+      return [
+        ...cornersOf(outline.points.length).map(({ key, at }) => (
+          <Fragment key={key}>
+            <PlanUnit path={[...path, 'points', at, 'xMm']} label={`Corner ${at + 1} across`} unit="mm" />
+            <PlanUnit path={[...path, 'points', at, 'yMm']} label={`Corner ${at + 1} along`} unit="mm" />
+            {outline.points.length > 3 && (
+              <RemoveButton list={[...path, 'points']} index={at} label={`corner ${at + 1}`}>
+                Remove corner {at + 1}
+              </RemoveButton>
+            )}
+          </Fragment>
+        )),
+        <AddButton
+          key="add"
+          list={[...path, 'points']}
+          index={outline.points.length}
+          value={betweenEnds(outline.points)}
+          label="corner"
+        >
+          Add a corner
+        </AddButton>,
+      ];
   }
 }
 
 /** Corners have no id of their own: their place is their name. */
 function cornersOf(count: number): readonly { readonly key: string; readonly at: number }[] {
   return Array.from({ length: count }, (_, at) => ({ key: `corner ${at + 1}`, at }));
+}
+
+/** Where a new corner begins: in the middle of the side from the last corner to the first, in whole millimetres. */
+function betweenEnds(points: Extract<Outline, { kind: 'polygon' }>['points']): { xMm: number; yMm: number } {
+  const first = points[0]!;
+  const last = points.at(-1)!;
+  return { xMm: Math.round((first.xMm + last.xMm) / 2), yMm: Math.round((first.yMm + last.yMm) / 2) };
 }

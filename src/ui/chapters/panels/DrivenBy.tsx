@@ -1,15 +1,13 @@
 import type { Path } from '../../../plan/commands/path';
+import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanCount } from '../../bench/PlanFields';
-import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
 import { usePlanField } from '../../state/use-plan-field';
-import { Button } from '../../widgets/Button';
 
 /** Processors that drive a panel, with the pixels a port for each pair. */
 export function DrivenBy({ path }: { readonly path: Path }) {
   const { value } = usePlanField<readonly { readonly processorId: string }[]>(path, 'driven by');
   const processors = usePlan((plan) => plan.catalogue.processors);
-  const { dispatch } = useActions();
   const others = processors.filter(({ id }) => !value.some(({ processorId }) => processorId === id));
   const nameOf = (id: string) =>
     processors.find((processor) => processor.id === id)?.name ?? `${id} (not in the catalogue)`;
@@ -24,32 +22,21 @@ export function DrivenBy({ path }: { readonly path: Path }) {
             absent="as the processor's sheet"
             least={1}
           />
-          <Button
-            small
-            onClick={() => dispatch({ name: 'remove', args: { path: [...path], index, label: 'driven by' } })}
-          >
+          <RemoveButton list={path} index={index} label="driven by">
             Remove {nameOf(processorId)}
-          </Button>
+          </RemoveButton>
         </div>
       ))}
       {others.map(({ id, name }) => (
-        <Button
+        <AddButton
           key={id}
-          small
-          onClick={() =>
-            dispatch({
-              name: 'insert',
-              args: {
-                path: [...path],
-                index: value.length,
-                value: { processorId: id, portPixels: null },
-                label: 'driven by',
-              },
-            })
-          }
+          list={path}
+          index={value.length}
+          value={{ processorId: id, portPixels: null }}
+          label="driven by"
         >
           Add {name}
-        </Button>
+        </AddButton>
       ))}
     </fieldset>
   );

@@ -1,8 +1,7 @@
 import { freshId } from '../../../plan/fresh-id';
+import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanChoice, PlanItem, PlanSwitch, PlanText, PlanUnit } from '../../bench/PlanFields';
-import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
-import { Button } from '../../widgets/Button';
 
 /** The supply, how panels sit on it, the circuits, and the service points. */
 export function PowerGiven() {
@@ -48,7 +47,6 @@ export function PowerGiven() {
 function ServicePoints() {
   const points = usePlan((plan) => plan.power.servicePoints);
   const plan = usePlan((whole) => whole);
-  const { dispatch } = useActions();
   const path = ['power', 'servicePoints'] as const;
   return (
     <>
@@ -56,32 +54,19 @@ function ServicePoints() {
         <div className="fields" key={point.id}>
           <PlanText path={[...path, index, 'name']} label="Service point" />
           <PlanUnit path={[...path, index, 'legA']} label="Amperes a leg" unit="A" />
-          <Button
-            small
-            onClick={() =>
-              dispatch({ name: 'remove', args: { path: [...path], index, label: `service point ${point.name}` } })
-            }
-          >
+          <RemoveButton list={path} index={index} label={`service point ${point.name}`}>
             Remove {point.name}
-          </Button>
+          </RemoveButton>
         </div>
       ))}
-      <Button
-        small
-        onClick={() =>
-          dispatch({
-            name: 'insert',
-            args: {
-              path: [...path],
-              index: points.length,
-              value: { id: freshId(plan, 'service'), name: `Service ${points.length + 1}`, legA: 400 },
-              label: 'service point',
-            },
-          })
-        }
+      <AddButton
+        list={path}
+        index={points.length}
+        value={{ id: freshId(plan, 'service'), name: `Service ${points.length + 1}`, legA: 400 }}
+        label="service point"
       >
         Add a service point
-      </Button>
+      </AddButton>
     </>
   );
 }

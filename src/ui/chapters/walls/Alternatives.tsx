@@ -1,3 +1,4 @@
+import { RemoveButton } from '../../bench/ListButtons';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
 import { Button } from '../../widgets/Button';
@@ -17,14 +18,9 @@ export function Alternatives() {
             <Button small onClick={() => dispatch({ name: 'use-alternative', args: { id } })}>
               Use {name}
             </Button>{' '}
-            <Button
-              small
-              onClick={() =>
-                dispatch({ name: 'remove', args: { path: ['alternatives'], index, label: `alternative ${name}` } })
-              }
-            >
+            <RemoveButton list={['alternatives']} index={index} label={`alternative ${name}`}>
               Forget {name}
-            </Button>
+            </RemoveButton>
           </li>
         ))}
       </ul>

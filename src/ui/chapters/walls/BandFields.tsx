@@ -1,9 +1,8 @@
 import type { Path } from '../../../plan/commands/path';
+import { RemoveButton } from '../../bench/ListButtons';
 import { PlanCount, PlanItem } from '../../bench/PlanFields';
-import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
 import { usePlanField } from '../../state/use-plan-field';
-import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
 
 const turns = ['0', '90', '180', '270'] as const;
@@ -31,7 +30,6 @@ interface BandFieldsProps {
 /** Rows of one panel type. */
 export function BandFields({ path, index, alone }: BandFieldsProps) {
   const panels = usePlan((plan) => plan.catalogue.panels);
-  const { dispatch } = useActions();
   return (
     <div className="row-group">
       <div className="fields">
@@ -40,12 +38,9 @@ export function BandFields({ path, index, alone }: BandFieldsProps) {
         <TurnField path={[...path, 'turnDeg']} />
       </div>
       {!alone && (
-        <Button
-          small
-          onClick={() => dispatch({ name: 'remove', args: { path: path.slice(0, -1), index, label: 'band of rows' } })}
-        >
+        <RemoveButton list={path.slice(0, -1)} index={index} label="band of rows">
           Remove band {index + 1}
-        </Button>
+        </RemoveButton>
       )}
     </div>
   );

@@ -1,8 +1,7 @@
 import type { Path } from '../../../plan/commands/path';
 import type { Segment } from '../../../plan/wall';
+import { RemoveButton } from '../../bench/ListButtons';
 import { PlanChoice, PlanCount, PlanText } from '../../bench/PlanFields';
-import { useActions } from '../../state/use-bench';
-import { Button } from '../../widgets/Button';
 
 interface HoleFieldsProps {
   readonly path: Path;
@@ -13,7 +12,6 @@ interface HoleFieldsProps {
 
 /** A rectangle of panels left out. */
 export function HoleFields({ path, index, name, segments }: HoleFieldsProps) {
-  const { dispatch } = useActions();
   return (
     <div className="row-group">
       <div className="fields">
@@ -28,9 +26,9 @@ export function HoleFields({ path, index, name, segments }: HoleFieldsProps) {
         <PlanCount path={[...path, 'columns']} label="Columns" least={1} />
         <PlanCount path={[...path, 'rows']} label="Rows" least={1} />
       </div>
-      <Button small onClick={() => dispatch({ name: 'remove', args: { path: path.slice(0, -1), index, label: name } })}>
+      <RemoveButton list={path.slice(0, -1)} index={index} label={name}>
         Remove {name}
-      </Button>
+      </RemoveButton>
     </div>
   );
 }

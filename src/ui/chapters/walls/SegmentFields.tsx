@@ -1,4 +1,5 @@
 import type { Segment } from '../../../plan/wall';
+import { RemoveButton } from '../../bench/ListButtons';
 import { PlanCount, PlanUnit } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { Button } from '../../widgets/Button';
@@ -13,7 +14,7 @@ interface SegmentFieldsProps {
 
 /** Columns with one joint angle, or two mixed evenly. */
 export function SegmentFields({ wallIndex, index, segment, alone }: SegmentFieldsProps) {
-  const { dispatch, setField } = useActions();
+  const { setField } = useActions();
   const list = ['walls', wallIndex, 'path'] as const;
   const path = [...list, index];
   return (
@@ -39,12 +40,9 @@ export function SegmentFields({ wallIndex, index, segment, alone }: SegmentField
           {segment.mixed ? 'One joint throughout' : 'Mix two joints'}
         </Button>
         {!alone && (
-          <Button
-            small
-            onClick={() => dispatch({ name: 'remove', args: { path: [...list], index, label: 'segment' } })}
-          >
+          <RemoveButton list={list} index={index} label="segment">
             Remove segment {index + 1}
-          </Button>
+          </RemoveButton>
         )}
       </div>
     </div>

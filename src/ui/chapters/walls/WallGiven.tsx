@@ -1,5 +1,6 @@
 import { freshId } from '../../../plan/fresh-id';
 import type { Wall } from '../../../plan/wall';
+import { AddButton } from '../../bench/ListButtons';
 import { PlanChoice, PlanText, PlanUnit } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
@@ -15,8 +16,6 @@ export function WallGiven({ wall, index }: { readonly wall: Wall; readonly index
   const path = ['walls', index] as const;
   const last = wall.path.at(-1)!;
   const top = wall.bands.at(-1)!;
-  const insert = (list: 'path' | 'bands' | 'holes', at: number, value: unknown, label: string) =>
-    dispatch({ name: 'insert', args: { path: [...path, list], index: at, value, label } });
   return (
     <fieldset className="group">
       <legend>
@@ -41,57 +40,47 @@ export function WallGiven({ wall, index }: { readonly wall: Wall; readonly index
       {wall.path.map((segment, at) => (
         <SegmentFields key={segment.id} wallIndex={index} index={at} segment={segment} alone={wall.path.length === 1} />
       ))}
-      <Button
-        small
-        onClick={() =>
-          insert(
-            'path',
-            wall.path.length,
-            { ...last, id: freshId(plan, 'segment'), columns: 4, mixed: null },
-            'segment',
-          )
-        }
+      <AddButton
+        list={[...path, 'path']}
+        index={wall.path.length}
+        value={{ ...last, id: freshId(plan, 'segment'), columns: 4, mixed: null }}
+        label="segment"
       >
         Add a segment
-      </Button>
+      </AddButton>
       <h3>Rows, from the floor up</h3>
       {wall.bands.map((band, at) => (
         <BandFields key={band.id} path={[...path, 'bands', at]} index={at} alone={wall.bands.length === 1} />
       ))}
-      <Button
-        small
-        onClick={() =>
-          insert('bands', wall.bands.length, { ...top, id: freshId(plan, 'band'), rows: 1 }, 'band of rows')
-        }
+      <AddButton
+        list={[...path, 'bands']}
+        index={wall.bands.length}
+        value={{ ...top, id: freshId(plan, 'band'), rows: 1 }}
+        label="band of rows"
       >
         Add a band of rows
-      </Button>
+      </AddButton>
       {wall.holes.length > 0 && <h3>Doors and windows</h3>}
       {wall.holes.map((hole, at) => (
         <HoleFields key={hole.id} path={[...path, 'holes', at]} index={at} name={hole.name} segments={wall.path} />
       ))}
       <div className="table-actions">
-        <Button
-          small
-          onClick={() =>
-            insert(
-              'holes',
-              wall.holes.length,
-              {
-                id: freshId(plan, 'hole'),
-                name: `Door ${wall.holes.length + 1}`,
-                segmentId: wall.path[0]!.id,
-                column: 1,
-                row: 1,
-                columns: 2,
-                rows: 4,
-              },
-              'door',
-            )
-          }
+        <AddButton
+          list={[...path, 'holes']}
+          index={wall.holes.length}
+          value={{
+            id: freshId(plan, 'hole'),
+            name: `Door ${wall.holes.length + 1}`,
+            segmentId: wall.path[0]!.id,
+            column: 1,
+            row: 1,
+            columns: 2,
+            rows: 4,
+          }}
+          label="door"
         >
           Add a door or window
-        </Button>
+        </AddButton>
         <Button small onClick={() => dispatch({ name: 'mirror-wall', args: { wallId: wall.id } })}>
           Swap left and right
         </Button>

@@ -1,7 +1,6 @@
+import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanCount, PlanItem } from '../../bench/PlanFields';
-import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
-import { Button } from '../../widgets/Button';
 
 /** What one surface has of its own: its processor, node and width of zones; or a way to give it that. */
 export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: string; readonly name: string }) {
@@ -10,21 +9,15 @@ export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: st
   const processors = usePlan((plan) => plan.catalogue.processors);
   const nodes = usePlan((plan) => plan.catalogue.nodes);
   const stage = usePlan((plan) => plan.signal.processorId);
-  const { dispatch } = useActions();
   const list = ['signal', 'bySurface'] as const;
   if (index < 0) {
     const first = stage ?? processors[0]?.id;
     if (first === undefined) return null;
     const value = { surfaceId, processorId: first, nodeId: null, zoneColumnsMost: null, zonesUp: null };
     return (
-      <Button
-        small
-        onClick={() =>
-          dispatch({ name: 'insert', args: { path: [...list], index: count, value, label: `zones of ${name}` } })
-        }
-      >
+      <AddButton list={list} index={count} value={value} label={`zones of ${name}`}>
         Give {name} its own
-      </Button>
+      </AddButton>
     );
   }
   const path = [...list, index];
@@ -42,12 +35,9 @@ export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: st
         />
         <PlanCount path={[...path, 'zonesUp']} label="Zones one above the other" absent="as few as fit" least={1} />
       </div>
-      <Button
-        small
-        onClick={() => dispatch({ name: 'remove', args: { path: [...list], index, label: `own zones of ${name}` } })}
-      >
+      <RemoveButton list={list} index={index} label={`own zones of ${name}`}>
         As the stage
-      </Button>
+      </RemoveButton>
     </fieldset>
   );
 }
