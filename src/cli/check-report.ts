@@ -1,3 +1,4 @@
+import { cautions } from '../calc/cautions';
 import type { Check, Place, Severity, Unit } from '../calc/chapter';
 import type { Evaluation, Headline } from '../calc/evaluation';
 import type { Plan } from '../plan/plan';
@@ -5,7 +6,7 @@ import type { DisplayOptions } from '../units/display-options';
 import { formatQuantity } from '../units/format-quantity';
 import { formatSentence } from '../units/format-sentence';
 import { alignColumns } from './align-columns';
-import { caution } from './caution';
+
 import { wrapText } from './wrap-text';
 
 /** What `check` prints: the headline figures, then the checks, worst first. */
@@ -23,7 +24,7 @@ export function checkReport(
     '',
     ...checkLines(evaluation.checks, options, width),
     '',
-    ...wrapText(caution, width),
+    ...wrapText(cautions.general, width),
     '',
   ].join('\n');
 }

@@ -1,7 +1,8 @@
+import { cautions } from '../calc/cautions';
 import { createEvaluator } from '../calc/evaluate';
 import { exactFigures } from '../calc/finder/exact-figures';
 import { findBuilds } from '../calc/finder/find-builds';
-import { caution } from './caution';
+
 import { type Command, exitCodes } from './command';
 import { displayOptionsOf } from './display-options-of';
 import { findReport } from './find-report';
@@ -25,7 +26,7 @@ export const find: Command = {
       const exact = best === undefined ? null : exactFigures(plan, best, evaluate);
       terminal.print(`${findReport(panel, exact, display, terminal.columns)}\n`);
     }
-    terminal.print(`${wrapText(caution, terminal.columns).join('\n')}\n`);
+    terminal.print(`${wrapText(cautions.general, terminal.columns).join('\n')}\n`);
     return exitCodes.ok;
   },
 };

@@ -1,5 +1,6 @@
+import { cautions } from '../calc/cautions';
 import { alignColumns } from './align-columns';
-import { caution } from './caution';
+
 import { type Command, exitCodes } from './command';
 import { wrapText } from './wrap-text';
 
@@ -38,7 +39,7 @@ function helpText(commands: readonly Command[], width: number): string {
       ['l', 'l'],
     ),
     '',
-    ...wrapText(caution, width),
+    ...wrapText(cautions.general, width),
     '',
   ].join('\n');
 }
