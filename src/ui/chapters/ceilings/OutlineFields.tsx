@@ -1,4 +1,3 @@
-import { Fragment } from 'react';
 import type { Outline } from '../../../plan/ceiling';
 import type { Path } from '../../../plan/commands/path';
 import { AddButton, RemoveButton } from '../../bench/ListButtons';
@@ -19,15 +18,17 @@ export function OutlineFields({ path, outline }: { readonly path: Path; readonly
     case 'polygon':
       return [
         ...cornersOf(outline.points.length).map(({ key, at }) => (
-          <Fragment key={key}>
-            <PlanUnit path={[...path, 'points', at, 'xMm']} label={`Corner ${at + 1} across`} unit="mm" />
-            <PlanUnit path={[...path, 'points', at, 'yMm']} label={`Corner ${at + 1} along`} unit="mm" />
+          <div key={key} className="row-group wide">
+            <div className="fields">
+              <PlanUnit path={[...path, 'points', at, 'xMm']} label={`Corner ${at + 1} across`} unit="mm" />
+              <PlanUnit path={[...path, 'points', at, 'yMm']} label="and along" unit="mm" />
+            </div>
             {outline.points.length > 3 && (
               <RemoveButton list={[...path, 'points']} index={at} label={`corner ${at + 1}`}>
                 Remove corner {at + 1}
               </RemoveButton>
             )}
-          </Fragment>
+          </div>
         )),
         <AddButton
           key="add"
