@@ -6,7 +6,6 @@ import type { DisplayOptions } from '../units/display-options';
 import { formatQuantity } from '../units/format-quantity';
 import { formatSentence } from '../units/format-sentence';
 import { alignColumns } from './align-columns';
-
 import { wrapText } from './wrap-text';
 
 /** What `check` prints: the headline figures, then the checks, worst first. */

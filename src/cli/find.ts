@@ -2,7 +2,6 @@ import { cautions } from '../calc/cautions';
 import { createEvaluator } from '../calc/evaluate';
 import { exactFigures } from '../calc/finder/exact-figures';
 import { findBuilds } from '../calc/finder/find-builds';
-
 import { type Command, exitCodes } from './command';
 import { displayOptionsOf } from './display-options-of';
 import { findReport } from './find-report';

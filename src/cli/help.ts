@@ -1,6 +1,5 @@
 import { cautions } from '../calc/cautions';
 import { alignColumns } from './align-columns';
-
 import { type Command, exitCodes } from './command';
 import { wrapText } from './wrap-text';
 

@@ -1,9 +1,11 @@
+import { exactFactors } from './exact-factors';
+
 /**
  * A length in feet and inches, rounded to the nearest eighth of an inch (`denominator` parts): 7315.2 mm is 24' 0",
  * 165 mm is 6 1/2". Halves round away from zero.
  */
 export function formatFeet(mm: number, denominator = 8): string {
-  const parts = Math.round((Math.abs(mm) / 25.4) * denominator);
+  const parts = Math.round((Math.abs(mm) / exactFactors.mmAnInch) * denominator);
   const feet = Math.floor(parts / (12 * denominator));
   const inches = Math.floor(parts / denominator) - feet * 12;
   const fraction = fractionText(parts % denominator, denominator);

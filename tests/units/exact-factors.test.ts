@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { exactFactors } from '../../src/units/exact-factors';
 
-// Source: international yard and pound agreement of 1959.
+// Source: international yard and pound agreement of 1959, exact by definition, from memory.
 test('inch, foot and pound are the exact ones', () => {
   expect(exactFactors.mmAnInch).toBe(25.4);
   expect(exactFactors.mmAFoot).toBe(304.8);
@@ -16,7 +16,7 @@ test('watts come to BTU/h and tons by the International Table unit', () => {
   expect(exactFactors.wattsATon / 1000).toBeCloseTo(3.516853, 6);
 });
 
-// Source: NIST SP 811, appendix B: pound-force per square foot to pascal, 4.788026 E+01.
+// Source: NIST SP 811, appendix B, from memory: pound-force per square foot to pascal, 4.788026 E+01.
 test('a pound-force to the square foot is 47.88026 Pa', () => {
   expect(exactFactors.kpaAPsf * 1000).toBeCloseTo(47.88026, 5);
 });
