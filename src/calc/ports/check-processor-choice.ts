@@ -1,4 +1,4 @@
-import type { Check } from '../chapter';
+import type { Check, Fix } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
@@ -6,11 +6,10 @@ import { computePorts, type PortsInputs } from './compute-ports';
 
 /** A surface without a processor: none chosen, or one that the catalogue does not have. Offers the first that suits. */
 export function checkProcessorChoice(inputs: PortsInputs, surface: SurfaceTable): Check {
-  const { signal, surfaces } = inputs;
+  const { signal } = inputs;
   const own = signal.bySurface.findIndex(({ surfaceId }) => surfaceId === surface.surfaceId);
-  const path = own >= 0 ? ['signal', 'bySurface', own, 'processorId'] : ['signal', 'processorId'];
-  const suits = suitable(inputs, surfaces.surfaces.indexOf(surface));
   const named = own >= 0 || signal.processorId !== null;
+  const fix = chooseProcessor(inputs, surface, own);
   return {
     id: `ports.processor.${surface.letter}`,
     chapter: 'ports',
@@ -25,19 +24,51 @@ export function checkProcessorChoice(inputs: PortsInputs, surface: SurfaceTable)
     sentence: named
       ? `The processor chosen for ${surfaceWords(surface)} is not in the catalogue.`
       : `No processor is chosen for ${surfaceWords(surface)}, so nothing of it can be wired.`,
-    ...(suits === null ? {} : { fix: setFieldsFix(`Take ${suits.name}`, 'processor', [{ path, value: suits.id }]) }),
+    ...(fix === null ? {} : { fix }),
   };
 }
 
-/** First processor of the catalogue that all panels of the surface name on their sheets and whose port and outlets carry one. */
-function suitable(inputs: PortsInputs, index: number): { readonly id: string; readonly name: string } | null {
-  const surface = inputs.surfaces.surfaces[index]!;
-  const panels = inputs.panels.filter(({ id }) => surface.types.some(({ panelId }) => panelId === id));
+/**
+ * For a surface that names its own: the first that suits. Else the stage's, where one suits every surface that hangs on it;
+ * where none does, one for this surface alone, so that no other is given what does not drive it.
+ */
+function chooseProcessor(inputs: PortsInputs, surface: SurfaceTable, own: number): Fix | null {
+  const { signal, surfaces } = inputs;
+  const { surfaceId } = surface;
+  const forThis = suitable(inputs, [surface]);
+  if (forThis === null) return null;
+  if (own >= 0) {
+    const path = ['signal', 'bySurface', own, 'processorId'];
+    return setFieldsFix(`Take ${forThis.name}`, 'processor', [{ path, value: forThis.id }]);
+  }
+  const sharing = surfaces.surfaces.filter((other) =>
+    signal.bySurface.every((choice) => choice.surfaceId !== other.surfaceId),
+  );
+  const forAll = suitable(inputs, sharing);
+  if (forAll !== null) {
+    return setFieldsFix(`Take ${forAll.name}`, 'processor', [{ path: ['signal', 'processorId'], value: forAll.id }]);
+  }
+  const choice = { surfaceId, processorId: forThis.id, nodeId: null, zoneColumnsMost: null, zonesUp: null };
+  return setFieldsFix(`Take ${forThis.name} for ${surfaceWords(surface)}`, 'processor', [
+    { path: ['signal', 'bySurface'], value: [...signal.bySurface, choice] },
+  ]);
+}
+
+/** First processor of the catalogue that all panels of the surfaces name on their sheets and whose port and outlets carry one. */
+function suitable(
+  inputs: PortsInputs,
+  surfaces: readonly SurfaceTable[],
+): { readonly id: string; readonly name: string } | null {
+  const used = new Set(surfaces.flatMap(({ types }) => types.map(({ panelId }) => panelId)));
+  const panels = inputs.panels.filter(({ id }) => used.has(id));
+  const places = surfaces.map((surface) => inputs.surfaces.surfaces.indexOf(surface));
   const found = inputs.processors.find(({ id }) => {
     if (!panels.every(({ data }) => data.drivenBy.some(({ processorId }) => processorId === id))) return false;
-    const signal = { ...inputs.signal, processorId: id, bySurface: [] };
-    const ports = computePorts({ ...inputs, signal }).surfaces[index]!;
-    return ports.portsAProcessor > 0 && ports.byType.every(({ panelsAPort }) => panelsAPort > 0);
+    const results = computePorts({ ...inputs, signal: { ...inputs.signal, processorId: id, bySurface: [] } });
+    return places.every((place) => {
+      const { portsAProcessor, byType } = results.surfaces[place]!;
+      return portsAProcessor > 0 && byType.every(({ panelsAPort }) => panelsAPort > 0);
+    });
   });
   return found ?? null;
 }

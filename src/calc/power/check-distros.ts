@@ -1,18 +1,32 @@
 import type { Distro } from '../../plan/distro';
 import type { Check, Fix } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
-import type { PowerInputs } from './compute-power';
+import { checkSupply } from './check-supply';
+import { computePower, type PowerInputs } from './compute-power';
 import { fitsWithin } from './panels-within';
 import type { DistroLoad, PowerResults } from './power-result';
 
-function chooseDistro({ distros, power }: PowerInputs): { readonly fix: Fix } | undefined {
-  const fits = distros.find((distro) => fitsWithin(power.circuit.ratedA, distro.legA));
+/** The first distro that, taken, stops nothing of circuits, legs and service that does not stop now. */
+function chooseDistro(inputs: PowerInputs, results: PowerResults): { readonly fix: Fix } | undefined {
+  const { distros, power } = inputs;
+  const stopped = new Set(stopsOf(checkSupply(inputs, results)));
+  const fits = distros.find((distro) => {
+    if (!fitsWithin(power.circuit.ratedA, distro.legA)) return false;
+    const tried = { ...inputs, power: { ...power, distroId: distro.id } };
+    const after = computePower(tried);
+    return stopsOf([...checkFullest(tried, after, distro), ...checkSupply(tried, after)]).every((id) =>
+      stopped.has(id),
+    );
+  });
   if (fits === undefined) return undefined;
   const label = `Take ${fits.name}`;
   return { fix: setFieldsFix(label, 'distro', [{ path: ['power', 'distroId'], value: fits.id }]) };
 }
 
-function checkChoice(inputs: PowerInputs, distro: Distro | undefined): Check[] {
+const stopsOf = (checks: readonly Check[]): string[] =>
+  checks.flatMap(({ id, severity }) => (severity === 'stop' ? [id] : []));
+
+function checkChoice(inputs: PowerInputs, results: PowerResults, distro: Distro | undefined): Check[] {
   if (distro !== undefined) return [];
   const isDangling = inputs.power.distroId !== null;
   return [
@@ -27,7 +41,7 @@ function checkChoice(inputs: PowerInputs, distro: Distro | undefined): Check[] {
       sentence: isDangling
         ? 'The catalogue does not have the distro that is chosen; circuits are numbered as if one took them all.'
         : 'No distro is chosen; circuits are numbered as if one took them all.',
-      ...chooseDistro(inputs),
+      ...chooseDistro(inputs, results),
     },
   ];
 }
@@ -70,5 +84,5 @@ function checkFullest({ power }: PowerInputs, { distros }: PowerResults, distro:
 
 export function checkDistros(inputs: PowerInputs, results: PowerResults): Check[] {
   const distro = inputs.distros.find((d) => d.id === inputs.power.distroId);
-  return [...checkChoice(inputs, distro), ...checkFullest(inputs, results, distro)];
+  return [...checkChoice(inputs, results, distro), ...checkFullest(inputs, results, distro)];
 }

@@ -48,7 +48,7 @@ const counts: readonly Count[] = [
     id: 'cable',
     unit: 'mm',
     of: ({ cableMm }) => cableMm,
-    isWorthIt: (now, other) => other <= now * (1 - leastCableShare),
+    isWorthIt: (now, other) => other < now && other <= now * (1 - leastCableShare),
     sentence: () => 'takes less cable: {limit} instead of {measured}, by estimate.',
   },
 ];

@@ -2,13 +2,16 @@ import type { PanelShape } from '../panels/panel-views';
 
 /** Angles nearer than this, degrees, are one. */
 const SAME_DEG = 1e-6;
+/** A path turns by no more than this from column to column, whatever a lock takes. */
+const WIDEST_DEG = 90;
 
-/** Joints that every one of some panels takes, degrees, ascending; null where no sheet states any. */
+/** Joints of a path that every one of some panels takes, degrees, ascending; null where no sheet states any. */
 export function allowedJoints(shapes: readonly PanelShape[]): readonly number[] | null {
   const lists = shapes.map((shape) => shape.lock.stepsDeg).filter((steps) => steps.length > 0);
   const first = lists[0];
   if (first === undefined) return null;
   return [...new Set(first)]
+    .filter((step) => Math.abs(step) <= WIDEST_DEG)
     .filter((step) => lists.every((list) => list.some((other) => Math.abs(other - step) < SAME_DEG)))
     .sort((a, b) => a - b);
 }

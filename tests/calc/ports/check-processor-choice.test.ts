@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { checkProcessorChoice } from '../../../src/calc/ports/check-processor-choice';
 import type { PortsInputs } from '../../../src/calc/ports/compute-ports';
+import { plainSurface, plainType, setOf } from '../zones/plain-surface';
 import { plainPanel, plainProcessor, plainSignal } from './plain-items';
 import { plainPorts } from './plain-ports';
 
@@ -32,6 +33,25 @@ test('checkProcessorChoice mends the surface that names a processor of its own',
     fields: [{ path: ['signal', 'bySurface', 0, 'processorId'], value: 'proc' }],
   });
   expect(found.sentence).toContain('not in the catalogue');
+});
+
+test('checkProcessorChoice gives the stage one that drives all of it, and where none does one to the surface alone', () => {
+  const ofWall = plainSurface({ columns: 4, bands: [{ type: plainType(216), rows: 3 }] });
+  const ofOther = plainSurface({ id: 'b', letter: 'B', columns: 2, bands: [{ type: plainType(100), rows: 2 }] });
+  const driven = (pixels: number, ...ids: string[]) =>
+    plainPanel(pixels, { drivenBy: ids.map((processorId) => ({ processorId, portPixels: null })) });
+  const processors = ['first', 'second', 'both'].map((id) => plainProcessor({}, { id, name: id }));
+  const fieldsOf = (panels: PortsInputs['panels']) => {
+    const signal = plainSignal({ processorId: null });
+    const given = plainPorts({ signal, processors, panels, surfaces: setOf(ofWall, ofOther) });
+    return check(given).fix?.command.args;
+  };
+  expect(fieldsOf([driven(216, 'first', 'both'), driven(100, 'second', 'both')])).toMatchObject({
+    fields: [{ path: ['signal', 'processorId'], value: 'both' }],
+  });
+  expect(fieldsOf([driven(216, 'first'), driven(100, 'second')])).toMatchObject({
+    fields: [{ path: ['signal', 'bySurface'], value: [{ ...own, processorId: 'first' }] }],
+  });
 });
 
 test('checkProcessorChoice offers nothing where the catalogue has none that suits', () => {

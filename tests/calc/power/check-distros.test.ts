@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkOf, fixedPower, powerCheck, powerChecks, powerInputs } from '../../arbitraries/power-inputs';
-import { distroOf } from '../../arbitraries/power-surfaces';
+import { distroOf, powerPanel } from '../../arbitraries/power-surfaces';
 
 describe('checkDistros', () => {
   it('power.distro: none chosen is an offer, one that is gone a stop; the fix clears both', () => {
@@ -19,6 +19,20 @@ describe('checkDistros', () => {
 
   it('power.distro offers no distro too small for a circuit', () => {
     expect(powerCheck('power.distro', { distros: [distroOf({ legA: 10 })] }, { distroId: null })!.fix).toBeUndefined();
+  });
+
+  it('power.distro passes over a distro that one circuit is too much for', () => {
+    // One panel of 8 kW at 230 V x 0.95 lowest: 8000 / 218.5 is 36.6 A, whatever the circuit's own rating.
+    const inputs = powerInputs(
+      {
+        panels: [powerPanel('p', { fullWhiteW: 8000 })],
+        distros: [distroOf({ id: 'small', legA: 32 }), distroOf({ id: 'large', legA: 63 })],
+      },
+      { distroId: null },
+    );
+    const fixed = fixedPower(inputs, checkOf(powerChecks(inputs), 'power.distro')!);
+    expect(fixed.power.distroId).toBe('large');
+    expect(checkOf(powerChecks(fixed), 'power.distro-leg')).toMatchObject({ severity: 'pass' });
   });
 
   it('power.distro-circuits and power.distro-leg state the fullest distro', () => {

@@ -54,6 +54,10 @@ test('offerWays offers on every count by itself', () => {
   expect(ids({ fullestShare: 0.76, cableMm: 910_000 })).toEqual([]);
 });
 
+test('offerWays offers no way that takes as little cable as the one there is: none', () => {
+  expect(offer({ ...now, cableMm: 0 }, figures(split, { cableMm: 0 }))).toEqual([]);
+});
+
 test('offerWays offers nothing that breaks a limit which is kept now', () => {
   expect(offer(now, figures(split, { ports: 100, entriesOutOfReach: 1 }))).toEqual([]);
   expect(offer(now, figures(split, { ports: 100, processorsShort: 1 }))).toEqual([]);

@@ -17,6 +17,13 @@ describe('allowedJoints', () => {
   });
 });
 
+describe('allowedJoints of a lock that folds back', () => {
+  it('leaves out what no path can turn by', () => {
+    expect(allowedJoints(locks([-120, 0, 90, 180]))).toEqual([0, 90]);
+    expect(allowedJoints(locks([120]))).toEqual([]);
+  });
+});
+
 describe('nearestJoint', () => {
   it('takes the nearest, and of two the smaller turn', () => {
     expect(nearestJoint([-5, 0, 2.5, 5], 3)).toBe(2.5);
