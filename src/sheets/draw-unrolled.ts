@@ -52,7 +52,8 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
   const width = grid.columnWidthMm;
 
   const tints = tintPanels(parts, options.tint);
-  const wiring = drawChains(grid, offset, chains, homeRunSide(table, parts.ceilingEntry, options.from));
+  const side = homeRunSide(table, parts.ceilingEntry, options.from);
+  const wiring = drawChains(grid, offset, chains, side);
   const zones = drawZones(grid, parts.zones, zoneOf);
   const panels = traceEdges(grid, (a, b) => a >= 0 && b >= 0).build();
   const edges = traceEdges(grid, (a, b) => a < 0 !== b < 0).build();
@@ -69,11 +70,11 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
     offset,
     drawing: {
       title: title(table, format),
-      box: boxOf(grid),
+      box: boxOf(grid, side),
       fills,
       strokes,
       marks: wiring.marks,
-      dimensions: heightDimensions(grid, format),
+      dimensions: heightDimensions(grid, side, format),
       labels: [...zones.labels, ...surfaceLabels(grid, parts.reachMm, format), ...wiring.labels],
       notes: [sideNote(table, options.from)],
       legend: options.tint === 'leg' ? tintLegend(parts, 'leg') : [],
@@ -83,6 +84,12 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
 
 /** How far beside a strip its dimension line runs, as a share of the space above it. */
 const dimensionShare = 0.75;
+/** The same where cables and their tags come from that side. */
+const dimensionShareBehindTags = 2.4;
+
+function dimensionMm(grid: UnrolledGrid, side: EdgeSide): number {
+  return grid.aboveMm * (side === 'right' ? dimensionShareBehindTags : dimensionShare);
+}
 
 /** Circuits are drawn in place of runs where the panels are tinted by what feeds them. */
 function showsPower(tint: Tint): boolean {
@@ -126,9 +133,9 @@ function siteLines(grid: UnrolledGrid, reachMm: number): readonly Stroke[] {
 }
 
 /** Height of the surface on the right of its first strip, and its foot above the floor where it stands on something. */
-function heightDimensions(grid: UnrolledGrid, format: Format): readonly Dimension[] {
+function heightDimensions(grid: UnrolledGrid, side: EdgeSide, format: Format): readonly Dimension[] {
   const strip = grid.strips[0]!;
-  const x = strip.widthMm + grid.aboveMm * dimensionShare;
+  const x = strip.widthMm + dimensionMm(grid, side);
   const line = (y1Mm: number, y2Mm: number): Dimension => ({
     x1Mm: x,
     y1Mm,
@@ -142,13 +149,13 @@ function heightDimensions(grid: UnrolledGrid, format: Format): readonly Dimensio
     : [high];
 }
 
-function boxOf(grid: UnrolledGrid) {
+function boxOf(grid: UnrolledGrid, side: EdgeSide) {
   const widest = Math.max(...grid.strips.map((strip) => strip.widthMm));
   const last = grid.strips.at(-1)!;
   return {
     leftMm: 0,
     topMm: 0,
-    rightMm: widest + grid.aboveMm * dimensionShare,
+    rightMm: widest + dimensionMm(grid, side),
     bottomMm: Math.max(last.footMm, last.zeroMm) + grid.belowMm,
   };
 }

@@ -43,6 +43,19 @@ describe('drawUnrolled', () => {
     expect(drawn({ surfaceId: 'ceiling-b', from: 'inside' }).drawing.notes[0]).toMatch(/below/);
     expect(drawn({ surfaceId: 'ceiling-b' }).drawing.notes[0]).toMatch(/above.*swapped/);
   });
+  it('keeps the height clear of the tags where cables come from its side', () => {
+    const right = (from: 'behind' | 'inside') => {
+      const { drawing } = drawUnrolled(
+        { ...parts, ceilingEntry: 'left' },
+        { ...options, surfaceId: 'ceiling-b', from },
+        format,
+      )!;
+      expect(drawing.box.rightMm).toBe(drawing.dimensions[0]!.x1Mm);
+      return drawing.box.rightMm;
+    };
+    // Seen from above the left side of the view from below is on the right.
+    expect(right('behind')).toBeGreaterThan(right('inside') + 1000);
+  });
   it('draws neither floor nor reach at a ceiling', () => {
     const layers = drawn({ surfaceId: 'ceiling-b' }).drawing.strokes.map((stroke) => stroke.layer);
     expect(layers).not.toContain('limits');
