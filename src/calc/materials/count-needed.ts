@@ -1,6 +1,7 @@
 import type { Cable } from '../../plan/cable';
 import type { PanelPurchase } from '../panels/panel-views';
 import type { ItemCount, SignalItems } from '../signal-items';
+import { countByPanel } from '../surfaces/count-by-type';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { countCables } from './count-cables';
 import { type GearPurchase, type NeededItem, neededItem } from './needed-item';
@@ -18,18 +19,6 @@ export interface NeededInputs {
   readonly nodes: readonly GearPurchase[];
   readonly distros: readonly GearPurchase[];
   readonly cables: readonly Cable[];
-}
-
-function panelCounts({ surfaces }: SurfaceSet): { itemId: string; count: number }[] {
-  const counts = new Map<string, number>();
-  for (const table of surfaces) {
-    const own = new Float64Array(table.types.length);
-    for (let i = 0; i < table.count; i++) own[table.type[i]!] = own[table.type[i]!]! + 1;
-    table.types.forEach(({ panelId }, t) => {
-      counts.set(panelId, (counts.get(panelId) ?? 0) + own[t]!);
-    });
-  }
-  return [...counts].map(([itemId, count]) => ({ itemId, count }));
 }
 
 /** Entries of which an item is chosen. */
@@ -56,7 +45,9 @@ function unchosenNodes(counts: readonly ItemCount[]): NeededItem[] {
 export function countNeeded(inputs: NeededInputs): readonly NeededItem[] {
   const { gear, panels, processors, breakouts, nodes, distros } = inputs;
   const items: NeededItem[] = [
-    ...panelCounts(inputs.surfaces).map((c) => neededItem(panels, c, 'panels', 'panels of all surfaces')),
+    ...[...countByPanel(inputs.surfaces)].map(([itemId, count]) =>
+      neededItem(panels, { itemId, count }, 'panels', 'panels of all surfaces'),
+    ),
     ...chosen(gear.processors).map((c) => neededItem(processors, c, 'signal', 'one a zone')),
     ...chosen(gear.breakouts).map((c) => neededItem(breakouts, c, 'signal', 'each that has a run')),
     ...chosen(gear.nodes).map((c) => neededItem(nodes, c, 'signal', 'one a zone')),

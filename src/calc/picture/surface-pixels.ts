@@ -1,5 +1,5 @@
+import { countByType } from '../surfaces/count-by-type';
 import type { SurfaceTable } from '../surfaces/surface-table';
-import { countByType } from './count-by-type';
 
 /** Pixels of all panels of a surface. */
 export function surfacePixels(surface: SurfaceTable): number {

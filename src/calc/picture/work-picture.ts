@@ -1,6 +1,6 @@
 import type { Source, Step } from '../chapter';
+import { countByType } from '../surfaces/count-by-type';
 import type { PictureInputs } from './compute-picture';
-import { countByType } from './count-by-type';
 import type { PictureResults } from './picture-result';
 
 const count: Source = { kind: 'practice', text: 'panels as laid out, pixels of each from its sheet' };

@@ -1,15 +1,9 @@
 import type { Power } from '../../plan/power';
 import type { PanelPower } from '../panels/panel-views';
+import { countByType } from '../surfaces/count-by-type';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { panelWatts } from './panel-watts';
 import type { PowerLoad } from './power-result';
-
-/** Panels of each type of a surface, in the order of its types. */
-export function countTypes(table: SurfaceTable): number[] {
-  const counts = table.types.map(() => 0);
-  for (let i = 0; i < table.count; i++) counts[table.type[i]!]! += 1;
-  return counts;
-}
 
 /** Watts of one surface at black, typical (level and brightness as planned) and full white at full brightness; a panel that the
  *  catalogue does not have counts nothing. */
@@ -18,7 +12,7 @@ export function surfaceLoad(
   panels: readonly PanelPower[],
   power: Pick<Power, 'typicalLevel' | 'brightnessShare'>,
 ): PowerLoad {
-  const counts = countTypes(table);
+  const counts = countByType(table);
   const sum = (watts: (panel: PanelPower) => number) =>
     table.types.reduce((total, type, t) => {
       const panel = panels.find((p) => p.id === type.panelId);

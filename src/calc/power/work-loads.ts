@@ -1,26 +1,14 @@
 import type { Source, Step } from '../chapter';
+import { countByPanel } from '../surfaces/count-by-type';
 import type { PowerInputs } from './compute-power';
 import type { PowerResults } from './power-result';
-import { countTypes } from './surface-load';
 import { usedPanels } from './used-panels';
 
 const sheet: Source = { kind: 'sheet', text: 'watts of the panel at black and at full white' };
 
-/** Panels of each type over the whole stage, by panel id. */
-function panelCounts({ surfaces }: PowerInputs): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const surface of surfaces.surfaces) {
-    const own = countTypes(surface);
-    surface.types.forEach((type, t) => {
-      counts.set(type.panelId, (counts.get(type.panelId) ?? 0) + own[t]!);
-    });
-  }
-  return counts;
-}
-
 /** Watts at full white and at the typical level, signal equipment included. */
 export function workLoads(inputs: PowerInputs, results: PowerResults): Step[] {
-  const counts = panelCounts(inputs);
+  const counts = countByPanel(inputs.surfaces);
   const used = usedPanels(inputs);
   const numbers: Record<string, number> = { signal: results.signalW };
   used.forEach((panel, i) => {

@@ -1,6 +1,7 @@
 import type { Wall } from '../../plan/wall';
 import type { PanelShape } from '../panels/panel-views';
 import { panelsById } from '../panels/panels-by-id';
+import { countByType } from '../surfaces/count-by-type';
 import { newTable } from '../surfaces/new-table';
 import { fillWallTable } from './fill-wall-table';
 import { pathJoints } from './path-joints';
@@ -22,10 +23,9 @@ function layOutWall(wall: Wall, shapes: ReadonlyMap<string, PanelShape>): WallRe
   const jointDeg = pathJoints(wall.path);
   const shape = shapePath({ jointDeg, columnWidthMm, depthMm, unbevelledMm, ...wall.place });
   const table = fillWallTable(wall, stack, shape);
-  const perType = new Float64Array(stack.types.length);
-  for (let i = 0; i < table.count; i++) perType[table.type[i]!]! += 1;
+  const counts = countByType(table);
   const total = (each: (type: RowStack['types'][number]) => number) =>
-    stack.types.reduce((sum, type, i) => sum + perType[i]! * each(type), 0);
+    stack.types.reduce((sum, type, i) => sum + counts[i]! * each(type), 0);
   return {
     wallId: wall.id,
     letter: wall.letter,

@@ -2,6 +2,7 @@ import type { Wall } from '../../plan/wall';
 import type { Source, Step } from '../chapter';
 import type { PanelShape } from '../panels/panel-views';
 import { panelsById } from '../panels/panels-by-id';
+import { countByType } from '../surfaces/count-by-type';
 import { placedPanelType } from '../surfaces/placed-panel-type';
 import type { WallResult, WallsResults } from './wall-result';
 import { workPath } from './work-path';
@@ -86,8 +87,7 @@ function workHeight(wall: Wall, result: WallResult, shapes: ReadonlyMap<string, 
 }
 
 function workPanels({ letter, table, areaM2, pixels }: WallResult): Step[] {
-  const counts = new Float64Array(table.types.length);
-  for (let i = 0; i < table.count; i++) counts[table.type[i]!]! += 1;
+  const counts = countByType(table);
   const numbers = (each: (type: (typeof table.types)[number]) => Record<string, number>) =>
     Object.fromEntries(
       table.types.flatMap((type, t) =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countTypes, surfaceLoad } from '../../../src/calc/power/surface-load';
+import { surfaceLoad } from '../../../src/calc/power/surface-load';
 import { powerPanel, surfaceOf } from '../../arbitraries/power-surfaces';
 
 const table = surfaceOf({ columns: 3, rows: 4, rowPanel: (r) => (r === 4 ? 'q' : 'p') }); // 9 p, 3 q
@@ -18,9 +18,5 @@ describe('surfaceLoad', () => {
 
   it('counts nothing for a panel that the catalogue does not have', () => {
     expect(surfaceLoad(table, [powerPanel('q')], levels).fullWhiteW).toBe(450);
-  });
-
-  it('countTypes counts panels of each type in the order of the types', () => {
-    expect(countTypes(table)).toEqual([9, 3]);
   });
 });
