@@ -7,20 +7,21 @@ import { zoneHolds } from './zone-holds';
 export type PlacedZone = Pick<WiredZone, 'zone' | 'surface' | 'table'>;
 
 /**
- * The hand changes of a plan with a way for each of these zones: changes that give them a way now make room, every other one
- * stays as it is. Ids are new ones of the form 'way-A-1'.
+ * The hand changes of a plan with a way for each of these zones: changes that give a way now to any of the zones `cleared`
+ * make room, every other one stays as it is. Ids are new ones of the form 'way-A-1'.
  */
 export function changesForWay(
   way: WayOfWiring,
   zones: readonly PlacedZone[],
   changes: readonly HandChange[],
   ground: AnchorGround,
+  cleared: readonly PlacedZone[] = zones,
 ): HandChange[] {
   const kept = changes.filter((change) => {
     if (change.kind !== 'way') return true;
     const located = locateAnchor(change.at, ground);
     if ('reason' in located) return true;
-    return !zones.some((zone) => zone.surface === located.surface && zoneHolds(zone, located.panel));
+    return !cleared.some((zone) => zone.surface === located.surface && zoneHolds(zone, located.panel));
   });
   const taken = new Set(kept.map(({ id }) => id));
   const numbers = new Map<string, number>();

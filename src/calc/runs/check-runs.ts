@@ -100,7 +100,9 @@ function checkPortsThere(
   const enough = surface.ways.find(({ processorsShort }) => processorsShort === 0);
   const fix =
     short.length > 0 && enough !== undefined
-      ? chooseWayFix('Wire it in a way that has ports enough', enough.way, zones, inputs.handChanges, inputs)
+      ? chooseWayFix('Wire it in a way that has ports enough', enough.way, zones, inputs.handChanges, inputs, (after) =>
+          after.every(({ wiring }) => wiring.ports <= there),
+        )
       : null;
   return {
     id: `runs.ports.${table.letter}`,

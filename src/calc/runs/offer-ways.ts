@@ -3,6 +3,7 @@ import type { Check, Unit } from '../chapter';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
 import { chooseWayFix } from './choose-way-fix';
+import { compareWays } from './compare-ways';
 import type { AnchorGround } from './locate-anchor';
 import type { SurfaceRuns, WayFigures } from './run-result';
 import { wayInWords } from './way-in-words';
@@ -67,17 +68,13 @@ export function offerWays(
   const on = surfaceWords(table);
   const now = surface.ways.find(({ chosen }) => chosen);
   if (now === undefined) return [];
-  const others = surface.ways.filter(
-    (way) =>
-      !way.chosen && way.processorsShort <= now.processorsShort && way.entriesOutOfReach <= now.entriesOutOfReach,
-  );
   return counts.flatMap((count) => {
-    const best = others.reduce<WayFigures | null>(
-      (least, next) => (least === null || count.of(next) < count.of(least) ? next : least),
-      null,
-    );
-    if (best === null || !count.isWorthIt(count.of(now), count.of(best))) return [];
-    const fix = chooseWayFix('Use it', best.way, zones, changes, ground);
+    const best = betterWay(surface.ways, count);
+    if (best === null) return [];
+    const fix = chooseWayFix('Use it', best.way, zones, changes, ground, (after) => {
+      const ways = compareWays(surface.surfaceId, after);
+      return betterWay(ways, count) === null && ways.some((way) => way.chosen && keepsLimitsOf(way, now));
+    });
     const { words, values } = wayInWords(best.way);
     const fewer = count.of(now) - count.of(best);
     return [
@@ -95,4 +92,21 @@ export function offerWays(
       } satisfies Check,
     ];
   });
+}
+
+/** The way that is best on a count among those that break no limit which the chosen one keeps; null where it is not worth a word. */
+function betterWay(ways: readonly WayFigures[], count: Count): WayFigures | null {
+  const now = ways.find(({ chosen }) => chosen);
+  if (now === undefined) return null;
+  const best = ways
+    .filter((way) => !way.chosen && keepsLimitsOf(way, now))
+    .reduce<WayFigures | null>(
+      (least, next) => (least === null || count.of(next) < count.of(least) ? next : least),
+      null,
+    );
+  return best !== null && count.isWorthIt(count.of(now), count.of(best)) ? best : null;
+}
+
+function keepsLimitsOf(way: WayFigures, now: WayFigures): boolean {
+  return way.processorsShort <= now.processorsShort && way.entriesOutOfReach <= now.entriesOutOfReach;
 }
