@@ -24,7 +24,12 @@ const value = fc.oneof(fc.constantFrom(0, -0, 'A', null, [], {}, Number.NaN), an
 
 /** Arguments of every command, sensible ones and others. */
 const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Command, { name: Name }>['args']> } = {
-  'set-fields': fc.record({ fields: fc.array(fc.record({ path: fieldPath, value }), { minLength: 1, maxLength: 2 }) }),
+  'set-fields': fc.record({
+    fields: fc.oneof(
+      fc.array(fc.record({ path: fieldPath, value }), { minLength: 1, maxLength: 2 }),
+      fc.tuple(fc.record({ path: fc.constant(['wish', 'hall', 'lengthMm']), value: whole(1, 1000) })),
+    ),
+  }),
   insert: fc.oneof(
     fc.record({ path: listPath, index: place, value }),
     fc.record({
@@ -33,8 +38,11 @@ const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Comman
       value: fc.record({ kind: fc.constant('entry'), id: idOf('new', 9), at: anchor }),
     }),
   ),
-  remove: fc.record({ path: listPath, index: place }),
-  move: fc.record({ path: listPath, from: place, to: place }),
+  remove: fc.record({ path: fc.oneof(listPath, fc.constant(['handChanges'])), index: fc.oneof(place, fc.constant(0)) }),
+  move: fc.oneof(
+    fc.record({ path: listPath, from: place, to: place }),
+    fc.record({ path: fc.constant(['walls', 0, 'path']), from: fc.constant(0), to: whole(0, 1) }),
+  ),
   'set-mode': fc.record({ surfaceIds: fc.option(fc.array(surfaceId, { maxLength: 3 }), { nil: null }), mode }),
   'set-stock': fc.record({ itemId: someId, owned: fc.option(whole(-1, 9), { nil: null }) }),
   'use-build': fc.record({
@@ -47,7 +55,7 @@ const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Comman
   'remove-surface': fc.record({ surfaceId }),
   'add-wall': fc.record({ wall: anyWall }),
   'add-ceiling': fc.record({ ceiling: idOf('ceiling', 2).chain(ceiling('small')) }),
-  'mirror-wall': fc.record({ wallId: surfaceId }),
+  'mirror-wall': fc.record({ wallId: fc.oneof(surfaceId, idOf('wall', 2)) }),
   'add-item': fc.record({ list: fc.constantFrom('nodes', 'panels'), item: someId.chain(node) }),
   'duplicate-item': fc.record({ itemId: someId, newId: someId, name: label }),
   'remove-item': fc.record({ itemId: someId }),
@@ -57,37 +65,32 @@ const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Comman
   'set-existing-wiring': fc.constant({ wiring: null }),
 };
 
-const anyCommand: fc.Arbitrary<Command> = fc.oneof(
-  ...(Object.keys(argumentsOf) as CommandName[]).map((name) =>
-    (argumentsOf[name] as fc.Arbitrary<never>).map((args) => ({ name, args }) as Command),
-  ),
-);
+const names = Object.keys(commands) as CommandName[];
+const commandOf = (name: CommandName): fc.Arbitrary<Command> =>
+  (argumentsOf[name] as fc.Arbitrary<never>).map((args) => ({ name, args }) as Command);
+const anyCommand = fc.oneof(...names.map(commandOf));
 
 test('every command is registered under its own name', () => {
   for (const [name, definition] of Object.entries(commands)) expect(definition.name).toBe(name);
 });
 
-test('every command gives a plan that the schema takes and a file keeps, or says why it refuses', () => {
-  const seen = new Map<string, { taken: number; refused: number }>();
+test.each(names)('%s gives a plan that the schema takes and a file keeps, or says why it refuses', (name) => {
+  let taken = 0;
   fc.assert(
-    fc.property(anyPlan(), anyCommand, (plan, command) => {
-      const count = seen.get(command.name) ?? { taken: 0, refused: 0 };
-      seen.set(command.name, count);
+    fc.property(anyPlan(), commandOf(name), (plan, command) => {
       const outcome = applyCommand(plan, command);
       if ('refused' in outcome) {
-        count.refused += 1;
         expect(outcome.refused).not.toBe('');
         return;
       }
-      count.taken += 1;
+      taken += 1;
       expect(planSchema.safeParse(outcome.plan).error?.issues).toBeUndefined();
       expect(parsePlan(serialisePlan(outcome.plan))).toEqual({ plan: outcome.plan });
     }),
-    { numRuns: 800 },
+    { numRuns: 60 },
   );
-  // The property says something of every command: each was taken at least once.
-  expect([...seen.keys()].sort()).toEqual(Object.keys(commands).sort());
-  for (const [name, { taken }] of seen) expect(taken, name).toBeGreaterThan(0);
+  // The property says something: the arguments are not all refused.
+  expect(taken).toBeGreaterThan(0);
 });
 
 test('a command leaves the plan it was given as it is, and says a label for it', () => {
