@@ -18,3 +18,7 @@ test('warmUpMin is null without a hall and without heat', () => {
   expect(warmUpMin(300_000, null, 8)).toBeNull();
   expect(warmUpMin(0, 7800, 8)).toBeNull();
 });
+
+test('warmUpMin is null where the heat is so little that the time is more than a number holds', () => {
+  expect(warmUpMin(1e-310, 7800, 8)).toBeNull();
+});
