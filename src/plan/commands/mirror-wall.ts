@@ -46,9 +46,10 @@ function mirrorChange(change: HandChange, wall: Wall): HandChange {
   return { ...change, from: mirrorAnchor(change.from, wall), to: mirrorAnchor(change.to, wall) };
 }
 
-/** Columns count from the other end of their segment; an anchor whose segment is gone stays as it is. */
+/** Columns count from the other end of their segment; an anchor that is on no column of it rests, and stays as it is. */
 function mirrorAnchor(anchor: Anchor, wall: Wall): Anchor {
   const segment = wall.path.find(({ id }) => id === anchor.segmentId);
   if (segment === undefined || anchor.surfaceId !== wall.id) return anchor;
+  if (anchor.column < 1 || anchor.column > segment.columns) return anchor;
   return { ...anchor, column: segment.columns + 1 - anchor.column };
 }

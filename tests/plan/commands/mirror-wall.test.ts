@@ -38,6 +38,13 @@ test('mirror-wall twice is the plan again, holes that reach beyond the wall apar
   );
 });
 
+test('mirror-wall leaves a change by hand that rests beyond its segment where it was written', () => {
+  // 1 - (-9999) would be column 10,000 and more, which no document holds.
+  const at = { surfaceId: 'wall', segmentId: 'left', column: -9999, row: 1 };
+  const resting = { ...plan, handChanges: [{ kind: 'entry', id: 'rests', at }] } satisfies typeof plan;
+  expect(taken(mirrorWall.apply(resting, { wallId: 'wall' })).handChanges).toEqual(resting.handChanges);
+});
+
 test('mirror-wall refuses a wall that is not there, and says the letter', () => {
   expect(mirrorWall.apply(plan, { wallId: 'first' })).toEqual({ refused: `there is no wall 'first'`, path: 'walls' });
   expect(mirrorWall.label(plan, { wallId: 'wall' })).toBe('mirror A');
