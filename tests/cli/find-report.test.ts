@@ -22,6 +22,7 @@ const build: Build = {
   massKg: 12_000,
   price: 2_000_000,
   withinStack: true,
+  underHall: true,
   missMm: 32,
   command: { name: 'set-fields', args: { fields: [] } },
 };

@@ -7,10 +7,11 @@ import type { Build, ExactFigures } from './build';
 export function exactFigures(plan: Plan, build: Build, evaluate: (plan: Plan) => Evaluation): ExactFigures | null {
   const outcome = applyCommand(plan, build.command);
   if ('refused' in outcome) return null;
-  const { headline, checks } = evaluate(outcome.plan);
+  const { headline, checks, zones } = evaluate(outcome.plan);
+  const isWired = build.command.name === 'use-build' && hasZones(zones.results.surfaces, build.command.args.wall.id);
   return {
-    processors: headline.processors,
-    ports: headline.portsUsed,
+    processors: isWired ? headline.processors : null,
+    ports: isWired ? headline.portsUsed : null,
     worstLegA: headline.worstLegA,
     circuits: headline.circuits,
     priceTotal: headline.priceTotal,
@@ -18,11 +19,6 @@ export function exactFigures(plan: Plan, build: Build, evaluate: (plan: Plan) =>
   };
 }
 
-/** The same for a list, one by one, so that a long list may be stopped. */
-export function* exactList(
-  plan: Plan,
-  builds: readonly Build[],
-  evaluate: (plan: Plan) => Evaluation,
-): Generator<{ readonly key: string; readonly figures: ExactFigures | null }, void> {
-  for (const build of builds) yield { key: build.key, figures: exactFigures(plan, build, evaluate) };
+function hasZones(surfaces: Evaluation['zones']['results']['surfaces'], wallId: string): boolean {
+  return surfaces.some(({ surfaceId, zones }) => surfaceId === wallId && zones > 0);
 }

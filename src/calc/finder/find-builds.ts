@@ -1,77 +1,17 @@
 import type { Panel } from '../../plan/panel';
 import type { Plan } from '../../plan/plan';
-import type { Segment, Wall } from '../../plan/wall';
+import type { Wall } from '../../plan/wall';
+import { toMicrometres } from '../surfaces/micrometres';
+import { hallFit } from '../walls/hall-fit';
+import { layOutWalls } from '../walls/lay-out-walls';
+import { spaceNeeded } from '../walls/space-needed';
+import type { WallResult } from '../walls/wall-result';
 import type { Build, PanelBuilds } from './build';
+import { type Course, listCourses } from './list-courses';
 import { processorFor } from './processor-for';
 import { latticeRows } from './rings/lattice-rows';
-import { listRings, type RingBuild } from './rings/list-rings';
-import { wholeLines } from './rings/whole-lines';
 
-const ringsAPanel = 6;
-const mostColumns = 5000;
-
-/** A ring or a flat wall before its rows are known. */
-interface Course {
-  readonly columns: number;
-  readonly path: readonly Omit<Segment, 'id'>[];
-  readonly acrossMm: number;
-  readonly openingMm: number | null;
-  readonly worstMm: number | null;
-  readonly outsideMm: { readonly across: number; readonly along: number };
-  readonly missMm: number;
-}
-
-function ringCourse(ring: RingBuild): Course {
-  return {
-    columns: ring.columns,
-    path: ring.path,
-    acrossMm: ring.insideDiameterMm,
-    openingMm: ring.openingMm,
-    worstMm: ring.worstMm,
-    outsideMm: { across: ring.outsideAcrossMm, along: ring.outsideAlongMm },
-    missMm: ring.missMm,
-  };
-}
-
-function coursesOf({ wish }: Plan, { size, lock }: Panel): readonly Course[] {
-  const acrossMm = wish.wall.acrossMm!;
-  if (wish.wall.form === 'ring') {
-    const given = {
-      acrossMm,
-      openingMm: wish.wall.openingMm ?? 0,
-      columnWidthMm: size.widthMm,
-      depthMm: size.depthMm,
-      lockStepsDeg: lock.stepsDeg,
-    };
-    return listRings(given, ringsAPanel).map(ringCourse);
-  }
-  const { down, up } = wholeLines(acrossMm, size.widthMm, mostColumns);
-  const lengths = [down, up].filter(
-    (line, i, all) => line !== null && all.findIndex((one) => one?.count === line.count) === i,
-  );
-  return lengths.map(
-    (line): Course => ({
-      columns: line!.count,
-      path: [{ columns: line!.count, jointDeg: 0, mixed: null, jointBeforeDeg: 0 }],
-      acrossMm: line!.lengthMm,
-      openingMm: null,
-      worstMm: null,
-      outsideMm: { across: line!.lengthMm, along: size.depthMm },
-      missMm: Math.abs(line!.lengthMm - acrossMm),
-    }),
-  );
-}
-
-/** Room left by the hall, the build lying in it the better way round; null where the hall is not stated. */
-function roomMm({ hall }: Plan['wish'], { across, along }: Course['outsideMm']): number | null {
-  if (hall.lengthMm === null || hall.widthMm === null) return null;
-  const { lengthMm, widthMm } = hall;
-  const left = (a: number, b: number) => Math.min(lengthMm - a, widthMm - b) - 2 * hall.walkwayMm;
-  return Math.max(left(across, along), left(along, across));
-}
-
-function wallOf(plan: Plan, panel: Panel, course: Course, rows: number): Wall {
-  const old = plan.walls[0];
+function wallOf({ walls: [old] }: Plan, panel: Panel, course: Course, rows: number): Wall {
   const stand = old ?? {
     id: 'wall-found',
     letter: 'A',
@@ -79,6 +19,7 @@ function wallOf(plan: Plan, panel: Panel, course: Course, rows: number): Wall {
     place: { xMm: 0, yMm: 0, turnDeg: 0 },
     baseMm: 0,
     support: 'stands' as const,
+    holes: [],
   };
   return {
     id: stand.id,
@@ -89,13 +30,26 @@ function wallOf(plan: Plan, panel: Panel, course: Course, rows: number): Wall {
     support: stand.support,
     path: course.path.map((segment, i) => ({ ...segment, id: old?.path[i]?.id ?? `found-${i + 1}` })),
     bands: [{ id: old?.bands[0]?.id ?? 'found-band', panelId: panel.id, rows, turnDeg: 0 }],
-    holes: [],
+    holes: stand.holes,
   };
 }
 
-function buildOf(plan: Plan, panel: Panel, course: Course, rows: number): Build {
-  const panels = course.columns * rows;
-  const heightMm = (rows * Math.round(panel.size.heightMm * 1000)) / 1000;
+/** Room left in the hall with every wall in it, as the check of the walls measures it; null where the hall is not stated. */
+function roomMm({ hall }: Plan['wish'], walls: readonly WallResult[]): number | null {
+  if (hall.lengthMm === null || hall.widthMm === null) return null;
+  const { spareMm, fits } = hallFit(spaceNeeded(walls, hall.walkwayMm), hall.lengthMm, hall.widthMm);
+  return fits ? Math.max(0, spareMm) : spareMm;
+}
+
+/** A course with its rows, laid out as the wall will be. Null where no such wall can stand in a plan. */
+function buildOf(plan: Plan, others: readonly WallResult[], panel: Panel, course: Course, rows: number): Build | null {
+  const wall = wallOf(plan, panel, course, rows);
+  const [laid] = layOutWalls([wall], [panel]).walls;
+  if (laid === undefined || laid.table.count === 0) return null;
+  const panels = laid.table.count;
+  const { heightMm } = laid;
+  const { highestStackMm } = panel.lock;
+  const { clearHeightMm } = plan.wish.hall;
   const processorId = processorFor(plan, panel);
   const joints = course.path
     .map(({ jointDeg, mixed }) => `${jointDeg}${mixed ? `+${mixed.count}x${mixed.jointDeg}` : ''}`)
@@ -112,50 +66,56 @@ function buildOf(plan: Plan, panel: Panel, course: Course, rows: number): Build 
     heightMm,
     worstMm: course.worstMm,
     mixed: course.path.some(({ mixed }) => mixed !== null),
-    roomMm: roomMm(plan.wish, course.outsideMm),
-    areaM2: (panels * panel.size.widthMm * panel.size.heightMm) / 1e6,
-    pixels: panels * panel.pixels.wide * panel.pixels.high,
+    roomMm: roomMm(plan.wish, [laid, ...others]),
+    areaM2: laid.areaM2,
+    pixels: laid.pixels,
     massKg: panels * panel.massKg,
     price: panel.purchase.price === null ? null : panels * panel.purchase.price,
-    withinStack: panel.lock.highestStackMm === null || heightMm <= panel.lock.highestStackMm,
+    withinStack: highestStackMm === null || heightMm <= highestStackMm,
+    underHall:
+      clearHeightMm === null || toMicrometres(wall.baseMm) + toMicrometres(heightMm) <= toMicrometres(clearHeightMm),
     missMm: course.missMm + Math.abs(heightMm - plan.wish.wall.heightMm!),
-    command: {
-      name: 'use-build',
-      args: { wall: wallOf(plan, panel, course, rows), ...(processorId === null ? {} : { processorId }) },
-    },
+    command: { name: 'use-build', args: { wall, ...(processorId === null ? {} : { processorId }) } },
   };
+}
+
+/** Whether a build breaks what can be told before signal and power: the hall, its clear height, the panel's stack. */
+function faultsOf({ roomMm: room, withinStack, underHall }: Build): number {
+  return Number(room !== null && room < 0) + Number(!withinStack) + Number(!underHall);
 }
 
 /** First what fits hall and lock, then what misses the wish least. */
 function byMerit(a: Build, b: Build): number {
-  const faults = (build: Build) => Number(build.roomMm !== null && build.roomMm < 0) + Number(!build.withinStack);
-  return faults(a) - faults(b) || a.missMm - b.missMm || a.panels - b.panels || a.key.localeCompare(b.key, 'en');
+  return faultsOf(a) - faultsOf(b) || a.missMm - b.missMm || a.panels - b.panels || a.key.localeCompare(b.key, 'en');
 }
 
-function buildsOf(plan: Plan, panel: Panel): PanelBuilds {
+function buildsOf(plan: Plan, others: readonly WallResult[], panel: Panel): PanelBuilds {
   const base = { panelId: panel.id, panelName: panel.name };
-  const { acrossMm, heightMm } = plan.wish.wall;
+  const { wall: wished } = plan.wish;
+  const { acrossMm, heightMm } = wished;
   if (acrossMm === null) return { ...base, builds: [], refused: 'The wish states no size across.' };
   if (heightMm === null) return { ...base, builds: [], refused: 'The wish states no height.' };
-  const courses = coursesOf(plan, panel);
+  const courses = listCourses(wished, acrossMm, panel);
   if (courses.length === 0) return { ...base, builds: [], refused: 'Its lock takes no joint that makes such a ring.' };
   const rows = latticeRows(heightMm, [panel.size.heightMm]).flatMap(({ down, up }) => [down?.count, up?.count]);
   const counts = [...new Set(rows)].filter((count): count is number => count !== undefined);
-  const builds = courses.flatMap((course) => counts.map((count) => buildOf(plan, panel, course, count)));
+  const builds = courses.flatMap((course) =>
+    counts.flatMap((count) => buildOf(plan, others, panel, course, count) ?? []),
+  );
+  if (builds.length === 0) return { ...base, builds, refused: 'No plan holds so many of its panels.' };
   return { ...base, builds: builds.sort(byMerit), refused: null };
 }
 
 /**
- * Which panel, which ring: for every panel of the catalogue the walls that come nearest the wish, best first. Panels whose
- * best build fits come first, cheaper ones before dearer.
+ * Which panel, which ring: for every panel of the catalogue the walls that come nearest the wish, both whole heights of each,
+ * best first. Panels whose best build keeps hall and stack come first, then the panels of the cheaper wall, those without a
+ * price last.
  */
 export function findBuilds(plan: Plan): readonly PanelBuilds[] {
+  const others = layOutWalls(plan.walls.slice(1), plan.catalogue.panels).walls.filter(({ columns }) => columns > 0);
   const price = ({ builds }: PanelBuilds) => builds[0]?.price ?? Number.MAX_VALUE;
-  const misfits = ({ builds }: PanelBuilds) => {
-    const best = builds[0];
-    return best === undefined ? 2 : Number((best.roomMm !== null && best.roomMm < 0) || !best.withinStack);
-  };
+  const misfits = ({ builds: [best] }: PanelBuilds) => (best === undefined ? 2 : Number(faultsOf(best) > 0));
   return plan.catalogue.panels
-    .map((panel) => buildsOf(plan, panel))
+    .map((panel) => buildsOf(plan, others, panel))
     .sort((a, b) => misfits(a) - misfits(b) || price(a) - price(b));
 }

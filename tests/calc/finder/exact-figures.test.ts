@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { createEvaluator } from '../../../src/calc/evaluate';
-import { exactFigures, exactList } from '../../../src/calc/finder/exact-figures';
+import { exactFigures } from '../../../src/calc/finder/exact-figures';
 import { findBuilds } from '../../../src/calc/finder/find-builds';
 import { applyCommand } from '../../../src/plan/commands';
 import { samplePlan } from '../../arbitraries/sample-plans';
@@ -19,8 +19,4 @@ test('exactFigures are those of the plan with the build in it', () => {
     worstLegA: headline.worstLegA,
   });
   expect(headline.columns).toBe(build.columns);
-});
-
-test('exactList gives one answer a build, in order', () => {
-  expect([...exactList(plan, [build, build], evaluate)].map(({ key }) => key)).toEqual([build.key, build.key]);
 });

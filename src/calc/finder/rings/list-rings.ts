@@ -23,9 +23,6 @@ export interface RingBuild {
   readonly turnsDeg: number;
   /** Worst distance of a column's face from the circle of best fit. */
   readonly worstMm: number;
-  /** Round the backs, with the opening at the bottom. */
-  readonly outsideAcrossMm: number;
-  readonly outsideAlongMm: number;
   /**
    * What the list is ranked by: how far the diameter and the opening miss the wish, a narrower opening counted twice, and
    * how far the ring is out of round, counted on both sides.
@@ -77,7 +74,7 @@ function build(given: RingGiven, candidate: RingCandidate): RingBuild | null {
   const place = { turnDeg: 0, xMm: 0, yMm: 0 };
   // Every joint of a ring is concave, so that no front stands apart.
   const shape = shapePath({ jointDeg, columnWidthMm, depthMm, unbevelledMm: 0, ...place });
-  const { frontMm, bestFit, insideDiameterMm, openingMm, box } = shape;
+  const { frontMm, bestFit, insideDiameterMm, openingMm } = shape;
   if (bestFit === null || insideDiameterMm === null || openingMm === null) return null;
   // Unturned, the wall runs from left to right round the top: its last end lies on the right of its first.
   if (frontMm[frontMm.length - 2]! - frontMm[0]! < -TOUCH_MM) return null;
@@ -88,8 +85,6 @@ function build(given: RingGiven, candidate: RingCandidate): RingBuild | null {
     openingMm,
     turnsDeg: shape.turnsDeg,
     worstMm: bestFit.worstMm,
-    outsideAcrossMm: box.rightMm - box.leftMm,
-    outsideAlongMm: box.backMm - box.frontMm,
     missMm: missOf(given, insideDiameterMm, openingMm, bestFit.worstMm),
   };
 }

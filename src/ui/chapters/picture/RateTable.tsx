@@ -1,33 +1,39 @@
-import { useEffect, useMemo, useState } from 'react';
-import { createEvaluator } from '../../../calc/evaluate';
-import { type RateCell, rateTable, tableDepths } from '../../../calc/rates/rate-table';
+import { useEffect, useId, useMemo, useState } from 'react';
+import { type RateCell, rowsOfRates, tableDepths } from '../../../calc/rates/rate-table';
+import type { Plan } from '../../../plan/plan';
 import { formatRate } from '../../../units/format-rate';
+import { formatSentence } from '../../../units/format-sentence';
 import { modeWords } from '../../bench/mode-words';
+import { SearchProgress } from '../../bench/SearchProgress';
 import { useActions, useBench } from '../../state/use-bench';
 import { useSweep } from '../../state/use-sweep';
-import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
-import { ProgressBar } from '../../widgets/ProgressBar';
-import { StatusGlyph } from '../../widgets/StatusGlyph';
+import { useDisplayOptions } from '../../widgets/display-context';
+import { groupStops } from './group-stops';
+import { PreviewBar } from './PreviewBar';
+import { RateButton } from './RateButton';
 
 const all = '';
+const keyOf = (rate: string, depthBits: number) => `${rate} ${depthBits}`;
 
-/** Frame rate x depth: panels a port, ports, processors, fits or not. A press previews a cell; Keep writes it, Escape drops it. */
+/** Frame rate x depth: panels a port, ports, processors, fits or what stops it. A press previews a cell; Keep writes it, Escape drops it. */
 export function RateTable() {
   const plan = useBench((state) => state.plan);
-  const preview = useBench((state) => state.preview);
-  const { startPreview, keepPreview, endPreview } = useActions();
+  const previewed = useBench(({ preview }) =>
+    preview?.command.name === 'set-mode' ? preview.command.args.mode : null,
+  );
+  const { startPreview, endPreview } = useActions();
+  const options = useDisplayOptions();
+  const id = useId();
   const [surfaceId, setSurfaceId] = useState(all);
-  const sweep = useSweep<RateCell, void>();
-  const { start, stop } = sweep;
-  const evaluator = useMemo(() => createEvaluator(), []);
   const surfaces = [...plan.walls, ...plan.ceilings];
-  const asked = surfaces.some(({ id }) => id === surfaceId) ? surfaceId : all;
-
-  useEffect(() => {
-    start(() => rateTable(plan, asked === all ? null : [asked], evaluator.evaluate));
-    return stop;
-  }, [plan, asked, evaluator, start, stop]);
+  const chosen = surfaces.some((surface) => surface.id === surfaceId) ? surfaceId : all;
+  const asked = useMemo(() => (chosen === all ? null : [chosen]), [chosen]);
+  const apart = chosen === all ? surfacesApart(plan) : [];
+  const search = useSweep(plan, 'rates', asked);
+  const rates = useMemo(() => rowsOfRates(plan).map(formatRate), [plan]);
+  const cells = new Map(search.items.map((cell) => [keyOf(formatRate(cell.mode.rate), cell.mode.depthBits), cell]));
+  const reasons = groupStops(search.items, (stop) => formatSentence(stop, options));
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => event.key === 'Escape' && endPreview();
@@ -38,18 +44,19 @@ export function RateTable() {
     };
   }, [endPreview]);
 
-  const rows: RateCell[][] = [];
-  for (let i = 0; i < sweep.items.length; i += tableDepths.length)
-    rows.push(sweep.items.slice(i, i + tableDepths.length));
-  const total = Math.max(1, rows.length) * tableDepths.length;
+  function stopOf(cell: RateCell): { readonly describedBy?: string; readonly reason?: string } {
+    const at = reasons.findIndex(({ cells: stopped }) => stopped.includes(cell));
+    return at < 0 ? {} : { describedBy: `${id}-${at}`, reason: reasons[at]!.sentence };
+  }
+
   return (
     <>
       <ChoiceField
         label="For"
-        value={asked}
+        value={chosen}
         choices={[
           { value: all, label: 'the whole stage' },
-          ...surfaces.map(({ id, letter, name }) => ({ value: id, label: `${letter} ${name}` })),
+          ...surfaces.map((surface) => ({ value: surface.id, label: `${surface.letter} ${surface.name}` })),
         ]}
         onCommit={(value) => {
           setSurfaceId(value);
@@ -57,69 +64,75 @@ export function RateTable() {
         }}
         long
       />
-      {sweep.running && (
-        <ProgressBar
-          label="Working through the rates"
-          share={Math.min(1, sweep.items.length / Math.max(total, 24))}
-          onStop={sweep.stop}
-        />
-      )}
-      {preview && (
-        <div className="preview-bar" role="status">
-          <span>Previewing {preview.label}; the plan is untouched.</span>
-          <Button small look="primary" onClick={keepPreview}>
-            Keep
-          </Button>
-          <Button small onClick={endPreview}>
-            Drop
-          </Button>
-        </div>
-      )}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reached by keyboard. */}
-      <section className="table-box" aria-label="Frame rate and depth" tabIndex={0}>
-        <table className="figures rates">
-          <caption className="unseen">Panels a port, ports and processors at each frame rate and depth</caption>
-          <thead>
-            <tr>
-              <th scope="col">fps</th>
-              {tableDepths.map((depth) => (
-                <th key={depth} scope="col">
-                  {depth} bit
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((cells) => (
-              <tr key={formatRate(cells[0]!.mode.rate)}>
-                <th scope="row">{formatRate(cells[0]!.mode.rate)}</th>
-                {cells.map((cell) => (
-                  <td key={cell.mode.depthBits} className={cell.current ? 'chosen' : undefined}>
-                    <button
-                      type="button"
-                      className="rate-cell"
-                      title={cell.stop ? cell.stop.id : 'fits'}
-                      aria-label={`${modeWords(cell.mode)}: ${cell.panelsAPort ?? 0} panels a port, ${cell.ports} ports, ${cell.processors} processors, ${cell.stop ? 'does not fit' : 'fits'}`}
-                      onClick={() =>
-                        startPreview({
-                          name: 'set-mode',
-                          args: { surfaceIds: asked === all ? null : [asked], mode: cell.mode },
-                        })
-                      }
-                    >
-                      <StatusGlyph status={cell.stop ? 'stop' : 'pass'} />
-                      <span>{cell.panelsAPort ?? 0} a port</span>
-                      <span className="quiet">
-                        {cell.ports} ports, {cell.processors} proc.
-                      </span>
-                    </button>
-                  </td>
+      <SearchProgress
+        of={search}
+        label="Working through the rates"
+        share={search.isCurrent ? search.items.length / (rates.length * tableDepths.length) : 0}
+      />
+      <div className={search.isCurrent ? undefined : 'is-late'} aria-busy={!search.isCurrent}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reached by keyboard. */}
+        <section className="table-box" aria-label="Frame rate and depth" tabIndex={0}>
+          <table className="figures rates">
+            <caption className="unseen">Panels a port, ports and processors at each frame rate and depth</caption>
+            <thead>
+              <tr>
+                <th scope="col">fps</th>
+                {tableDepths.map((depth) => (
+                  <th key={depth} scope="col">
+                    {depth} bit
+                  </th>
                 ))}
               </tr>
+            </thead>
+            <tbody>
+              {rates.map((rate) => (
+                <tr key={rate}>
+                  <th scope="row">{rate}</th>
+                  {tableDepths.map((depth) => {
+                    const cell = cells.get(keyOf(rate, depth));
+                    return (
+                      <td key={depth} className={cell?.current ? 'chosen' : undefined}>
+                        {cell ? (
+                          <RateButton
+                            cell={cell}
+                            {...stopOf(cell)}
+                            isCurrent={search.isCurrent}
+                            apart={apart}
+                            isPreviewed={previewed !== null && modeWords(previewed) === modeWords(cell.mode)}
+                            onPreview={() =>
+                              startPreview({ name: 'set-mode', args: { surfaceIds: asked, mode: cell.mode } })
+                            }
+                          />
+                        ) : (
+                          <span className="rate-cell">…</span>
+                        )}
+                      </td>
+                    );
+                  })}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+        {reasons.length > 0 && (
+          <ul className="stops" aria-label="What stops it">
+            {reasons.map(({ sentence, cells: stopped }, at) => (
+              <li key={sentence} id={`${id}-${at}`}>
+                <b>{stopped.map(({ mode }) => modeWords(mode)).join('; ')}:</b> {sentence}
+              </li>
             ))}
-          </tbody>
-        </table>
-      </section>
+          </ul>
+        )}
+      </div>
+      <PreviewBar />
     </>
   );
+}
+
+/** Letters of the surfaces that run at a rate or depth of their own. */
+function surfacesApart({ picture: { base, bySurface }, walls, ceilings }: Plan): readonly string[] {
+  const differing = new Set(
+    bySurface.filter(({ mode }) => modeWords(mode) !== modeWords(base)).map((entry) => entry.surfaceId),
+  );
+  return [...walls, ...ceilings].filter(({ id }) => differing.has(id)).map(({ letter }) => letter);
 }

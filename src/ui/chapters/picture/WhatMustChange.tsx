@@ -1,46 +1,42 @@
-import { useEffect, useMemo } from 'react';
-import { createEvaluator } from '../../../calc/evaluate';
-import { findLevers, type LeverProgress } from '../../../calc/levers/find-levers';
 import type { LeverAnswer, LeverFound, Topic } from '../../../calc/levers/lever';
+import { labelCommand } from '../../../plan/commands';
 import { formatSentence } from '../../../units/format-sentence';
-import { useActions, useBench } from '../../state/use-bench';
+import { useSay } from '../../bench/notice-context';
+import { SearchProgress } from '../../bench/SearchProgress';
+import { useActions, useBench, useBenchStore } from '../../state/use-bench';
 import { useSweep } from '../../state/use-sweep';
 import { Button } from '../../widgets/Button';
 import { useDisplayOptions } from '../../widgets/display-context';
-import { EmptyState } from '../../widgets/EmptyState';
 import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
-import { ProgressBar } from '../../widgets/ProgressBar';
 import { type Format, useFormat } from '../../widgets/use-format';
-
-function changeWords({ step }: LeverFound, format: Format): string {
-  if (step.choice !== undefined) return step.choice;
-  return `${format(step.from.value, step.from.unit)} to ${format(step.to.value, step.to.unit)}`;
-}
-
-function costWords({ cost, panelsLost }: LeverFound, format: Format): string {
-  const money = cost === null ? 'price not stated' : cost === 0 ? 'buys nothing' : format(cost, 'money');
-  return panelsLost > 0 ? `${money}, ${panelsLost} panels fewer` : money;
-}
+import { changeWords, costWords } from './lever-words';
 
 /** Every lever alone: the least change that makes the plan fit, what it costs, and a button that makes it. */
 export function WhatMustChange({ topic }: { readonly topic: Topic }) {
   const plan = useBench((state) => state.plan);
-  const { dispatch } = useActions();
-  const format = useFormat();
+  const search = useSweep(plan, 'levers', topic);
+  const { answer } = search;
+  return (
+    <>
+      <SearchProgress
+        of={search}
+        label="Trying every lever"
+        share={search.isCurrent ? (search.items.at(-1)?.done ?? 0) : 0}
+      />
+      {answer && (
+        <div className={search.isCurrent ? undefined : 'is-late'} aria-busy={!search.isCurrent}>
+          <Answer answer={answer} isCurrent={search.isCurrent} />
+        </div>
+      )}
+    </>
+  );
+}
+
+function Answer({ answer, isCurrent }: { readonly answer: LeverAnswer; readonly isCurrent: boolean }) {
   const options = useDisplayOptions();
-  const sweep = useSweep<LeverProgress, LeverAnswer>();
-  const { start, stop, answer } = sweep;
-  const evaluator = useMemo(() => createEvaluator(), []);
-
-  useEffect(() => {
-    start(() => findLevers(plan, topic, evaluator.evaluate));
-    return stop;
-  }, [plan, topic, evaluator, start, stop]);
-
-  if (sweep.running)
-    return <ProgressBar label="Trying every lever" share={sweep.items.at(-1)?.done ?? 0} onStop={stop} />;
-  if (!answer) return <EmptyState title="The search was stopped." />;
-  if (answer.stops.length === 0)
+  const format = useFormat();
+  const { topic, stops, found, short } = answer;
+  if (stops.length === 0)
     return (
       <p className="lede">
         {topic === 'signal'
@@ -48,33 +44,57 @@ export function WhatMustChange({ topic }: { readonly topic: Topic }) {
           : 'There are panels enough: nothing must change.'}
       </p>
     );
-  const columns: readonly FigureColumn<LeverFound>[] = [
-    { key: 'name', title: 'Change', cell: ({ name }) => name },
-    { key: 'step', title: 'From and to', cell: (lever) => changeWords(lever, format), words: true },
-    { key: 'cost', title: 'Cost', cell: (lever) => costWords(lever, format) },
-    {
-      key: 'apply',
-      title: 'Apply',
-      cell: ({ name, step }) => (
-        <Button small aria-label={`Apply: ${name}`} onClick={() => dispatch(step.command)}>
-          Apply
-        </Button>
-      ),
-    },
-  ];
   return (
     <>
       <ul className="stops">
-        {answer.stops.map((check) => (
+        {stops.map((check) => (
           <li key={check.id}>{formatSentence(check, options)}</li>
         ))}
       </ul>
-      {answer.found.length > 0 && (
-        <FigureTable caption="What makes it fit" columns={columns} rows={answer.found} keyOf={({ id }) => id} />
+      {found.length > 0 && (
+        <FigureTable
+          caption="What makes it fit"
+          columns={columnsOf(format, isCurrent)}
+          rows={found}
+          keyOf={({ id }) => id}
+        />
       )}
-      {answer.short.length > 0 && (
-        <p className="lede">Not enough alone: {answer.short.map(({ name }) => name.toLowerCase()).join(', ')}.</p>
+      {short.length > 0 && (
+        <p className="lede">
+          {found.length === 0 ? 'No change alone makes it fit. ' : ''}
+          Not enough alone: {short.map(({ name }) => name.toLowerCase()).join(', ')}.
+        </p>
       )}
     </>
+  );
+}
+
+function columnsOf(format: Format, isCurrent: boolean): readonly FigureColumn<LeverFound>[] {
+  return [
+    { key: 'name', title: 'Change', cell: ({ name }) => name },
+    { key: 'step', title: 'From and to', cell: ({ step }) => changeWords(step, format), words: true },
+    { key: 'cost', title: 'Cost', cell: (lever) => costWords(lever, format) },
+    { key: 'apply', title: 'Apply', cell: (lever) => <ApplyButton lever={lever} isCurrent={isCurrent} /> },
+  ];
+}
+
+function ApplyButton({ lever, isCurrent }: { readonly lever: LeverFound; readonly isCurrent: boolean }) {
+  const { store } = useBenchStore();
+  const { dispatch } = useActions();
+  const say = useSay();
+  const { name, step } = lever;
+  return (
+    <Button
+      small
+      disabled={!isCurrent}
+      aria-label={`Apply: ${name}`}
+      onClick={() => {
+        const label = labelCommand(store.getState().plan, step.command);
+        const outcome = dispatch(step.command);
+        say('refused' in outcome ? outcome.refused : `Done: ${label}. Undo takes it back.`);
+      }}
+    >
+      Apply
+    </Button>
   );
 }

@@ -57,7 +57,10 @@ export function WishPage() {
       }
       result={
         <>
-          <ChapterSection title="Which panel, which ring" note="the nearest of each panel, cheapest first">
+          <ChapterSection
+            title="Which panel, which ring"
+            note="of each panel the nearest to the wish; what fits first, then the cheapest"
+          >
             <BuildsFound />
           </ChapterSection>
           <FigureTable

@@ -1,0 +1,46 @@
+import type { Evaluation } from '../../calc/evaluation';
+import type { Build, PanelBuilds } from '../../calc/finder/build';
+import { findBuilds } from '../../calc/finder/find-builds';
+import { type BuildWeighed, weighBuilds } from '../../calc/finder/weigh-builds';
+import { findLevers, type LeverProgress } from '../../calc/levers/find-levers';
+import type { LeverAnswer, Topic } from '../../calc/levers/lever';
+import { type RateCell, rateTable } from '../../calc/rates/rate-table';
+import type { Plan } from '../../plan/plan';
+
+/** The long searches over a plan: what each is asked, what it yields on its way and what it answers. Plain data, for a worker. */
+export interface Sweeps {
+  readonly builds: { readonly asked: null; readonly item: never; readonly answer: readonly PanelBuilds[] };
+  readonly weights: { readonly asked: readonly Build[]; readonly item: BuildWeighed; readonly answer: undefined };
+  /** Asked for these surfaces; null: the whole stage. */
+  readonly rates: { readonly asked: readonly string[] | null; readonly item: RateCell; readonly answer: undefined };
+  readonly levers: { readonly asked: Topic; readonly item: LeverProgress; readonly answer: LeverAnswer };
+}
+
+export type SweepName = keyof Sweeps;
+
+export type SweepRequest = {
+  [Name in SweepName]: { readonly name: Name; readonly asked: Sweeps[Name]['asked'] };
+}[SweepName];
+
+// biome-ignore lint/correctness/useYield: the list of builds is found in one go.
+function* listBuilds(plan: Plan): Generator<never, readonly PanelBuilds[]> {
+  return findBuilds(plan);
+}
+
+/** The steps of one search; between two of them it may be left. */
+export function sweepSteps(
+  request: SweepRequest,
+  plan: Plan,
+  evaluate: (plan: Plan) => Evaluation,
+): Generator<unknown, unknown> {
+  switch (request.name) {
+    case 'builds':
+      return listBuilds(plan);
+    case 'weights':
+      return weighBuilds(plan, request.asked, evaluate);
+    case 'rates':
+      return rateTable(plan, request.asked, evaluate);
+    case 'levers':
+      return findLevers(plan, request.asked, evaluate);
+  }
+}

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import { createEvaluator } from '../../../src/calc/evaluate';
+import { findBuilds } from '../../../src/calc/finder/find-builds';
+import { findLevers } from '../../../src/calc/levers/find-levers';
+import { rateTable } from '../../../src/calc/rates/rate-table';
+import { type SweepRequest, sweepSteps } from '../../../src/ui/state/sweeps';
+import { samplePlan } from '../../arbitraries/sample-plans';
+
+const plan = samplePlan('flat');
+const builds = findBuilds(plan)[0]!.builds.slice(0, 1);
+
+function outcome(steps: Generator<unknown, unknown>): { readonly items: unknown[]; readonly answer: unknown } {
+  const items: unknown[] = [];
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return { items, answer: step.value };
+    items.push(step.value);
+  }
+}
+
+const run = (request: SweepRequest) => outcome(sweepSteps(request, plan, createEvaluator().evaluate));
+
+test('sweepSteps gives the same as the searches of the core', () => {
+  const { evaluate } = createEvaluator();
+  expect(run({ name: 'builds', asked: null })).toEqual({ items: [], answer: findBuilds(plan) });
+  expect(run({ name: 'rates', asked: null })).toEqual(outcome(rateTable(plan, null, evaluate)));
+  expect(run({ name: 'levers', asked: 'panels' })).toEqual(outcome(findLevers(plan, 'panels', evaluate)));
+});
+
+test.each<SweepRequest>([
+  { name: 'builds', asked: null },
+  { name: 'weights', asked: builds },
+  { name: 'rates', asked: [plan.walls[0]!.id] },
+  { name: 'levers', asked: 'signal' },
+])('all that $name yields and answers can be posted between worker and page, and is small', (request) => {
+  const said = run(request);
+  expect(structuredClone(said)).toEqual(said);
+  expect(JSON.stringify(said).length).toBeLessThan(200_000);
+});
