@@ -1,3 +1,4 @@
+import { bandRows } from './band-rows';
 import type { HandChange } from './hand-change';
 import type { Anchor } from './primitives';
 import type { Wall, WallHole } from './wall';
@@ -10,7 +11,7 @@ export interface Resting {
 
 /** Counts the hand changes and holes anchored to `wall` whose segment, column or row it does not have. They stay in the file. */
 export function countResting(wall: Wall, handChanges: readonly HandChange[]): Resting {
-  const rows = wall.bands.reduce((sum, band) => sum + band.rows, 0);
+  const rows = bandRows(wall.bands);
   const columnsOf = new Map(wall.path.map((segment) => [segment.id, segment.columns]));
   const isThere = (segmentId: string | null, column: number, row: number) =>
     column >= 1 && row >= 1 && row <= rows && column <= (columnsOf.get(segmentId ?? '') ?? 0);

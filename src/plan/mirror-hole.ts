@@ -1,4 +1,5 @@
 import { mirrorPath } from './mirror-path';
+import { pathColumns } from './path-columns';
 import type { Segment, WallHole } from './wall';
 
 /**
@@ -8,8 +9,8 @@ import type { Segment, WallHole } from './wall';
 export function mirrorHole(hole: WallHole, path: readonly Segment[]): WallHole {
   const segment = path.findIndex(({ id }) => id === hole.segmentId);
   if (segment < 0 || hole.column > path[segment]!.columns) return hole;
-  const columns = columnsOf(path);
-  const before = columnsOf(path.slice(0, segment)) + hole.column - 1;
+  const columns = pathColumns(path);
+  const before = pathColumns(path.slice(0, segment)) + hole.column - 1;
   const wide = Math.min(hole.columns, columns - before);
   let column = columns - before - wide + 1;
   for (const { id, columns: own } of mirrorPath(path)) {
@@ -17,8 +18,4 @@ export function mirrorHole(hole: WallHole, path: readonly Segment[]): WallHole {
     column -= own;
   }
   return hole;
-}
-
-function columnsOf(path: readonly Segment[]): number {
-  return path.reduce((sum, segment) => sum + segment.columns, 0);
 }

@@ -1,7 +1,7 @@
 import type { Mode, Picture } from '../../plan/picture';
+import { sameMode } from '../../plan/same-mode';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import type { PictureResults, SurfacePicture } from './picture-result';
-import { sameMode } from './same-mode';
 import { surfacePixels } from './surface-pixels';
 
 export interface PictureInputs {

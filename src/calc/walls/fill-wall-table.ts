@@ -1,7 +1,7 @@
+import { pathColumns } from '../../plan/path-columns';
 import type { Wall } from '../../plan/wall';
 import { newTable } from '../surfaces/new-table';
 import type { SurfaceTable } from '../surfaces/surface-table';
-import { pathColumns } from './path-joints';
 import type { PathShape } from './shape-path';
 import type { RowStack } from './stack-bands';
 import { placeHoles } from './wall-holes';

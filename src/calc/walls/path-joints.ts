@@ -1,13 +1,9 @@
+import { pathColumns } from '../../plan/path-columns';
 import type { Segment } from '../../plan/wall';
 import { spreadEvenly } from './spread-evenly';
 
 /** A segment's form without its identity: what a build that is not in a plan yet has too. */
 export type SegmentForm = Omit<Segment, 'id'>;
-
-/** Columns of a whole path. */
-export function pathColumns(path: readonly SegmentForm[]): number {
-  return path.reduce((sum, segment) => sum + segment.columns, 0);
-}
 
 /**
  * Joint before each column of a path, degrees; index 0 is 0. A segment of n columns has n - 1 joints of its own, and

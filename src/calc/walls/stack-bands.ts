@@ -1,3 +1,4 @@
+import { bandRows } from '../../plan/band-rows';
 import type { Band } from '../../plan/wall';
 import type { PanelShape } from '../panels/panel-views';
 import { fromMicrometres, toMicrometres } from '../surfaces/micrometres';
@@ -25,7 +26,7 @@ export interface RowStack {
 /** Stacks bands whose panels all are in `shapes`; the column is as wide as the first band's panel. */
 export function stackBands(bands: readonly Band[], shapes: ReadonlyMap<string, PanelShape>): RowStack {
   const types: PlacedPanelType[] = [];
-  const rows = bands.reduce((sum, band) => sum + band.rows, 0);
+  const rows = bandRows(bands);
   const type = new Uint8Array(rows);
   const lowerEdgeMm = new Float64Array(rows);
   const pixelsBelow = new Uint32Array(rows);

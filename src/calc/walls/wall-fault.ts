@@ -1,9 +1,10 @@
+import { bandRows } from '../../plan/band-rows';
+import { pathColumns } from '../../plan/path-columns';
 import type { Wall } from '../../plan/wall';
 import type { PanelShape } from '../panels/panel-views';
 import { toMicrometres } from '../surfaces/micrometres';
 import { placedPanelType } from '../surfaces/placed-panel-type';
 import { MOST_LINES, MOST_PANELS } from '../surfaces/size-limits';
-import { pathColumns } from './path-joints';
 
 /** Why a wall cannot be laid out at all; its table is empty then. Bands count from 0. */
 export type WallFault =
@@ -25,12 +26,10 @@ export function wallFaults(
   let left = MOST_PANELS;
   return walls.map((wall) => {
     const fault = wallFault(wall, shapes, left);
-    if (fault === null) left -= pathColumns(wall.path) * rowsOf(wall);
+    if (fault === null) left -= pathColumns(wall.path) * bandRows(wall.bands);
     return fault;
   });
 }
-
-const rowsOf = (wall: Wall): number => wall.bands.reduce((sum, band) => sum + band.rows, 0);
 
 function wallFault(wall: Wall, shapes: ReadonlyMap<string, PanelShape>, left: number): WallFault | null {
   const missing = wall.bands.flatMap((band, i) => (shapes.has(band.panelId) ? [] : [i]));
@@ -40,7 +39,7 @@ function wallFault(wall: Wall, shapes: ReadonlyMap<string, PanelShape>, left: nu
   const other = widths.flatMap((width, i) => (toMicrometres(width) === toMicrometres(firstMm) ? [] : [i]));
   if (other.length > 0) return { kind: 'widths-differ', bands: other, widthMm: widths[other[0]!]!, firstMm };
   const columns = pathColumns(wall.path);
-  const panels = columns * rowsOf(wall);
+  const panels = columns * bandRows(wall.bands);
   if (panels > left) return { kind: 'too-many-panels', panels, left };
   return columns > MOST_LINES ? { kind: 'too-many-columns', columns } : null;
 }

@@ -1,5 +1,6 @@
+import { bandRows } from '../../plan/band-rows';
+import { pathColumns } from '../../plan/path-columns';
 import type { Wall } from '../../plan/wall';
-import { pathColumns } from './path-joints';
 
 /** A hole on the lattice of its wall; columns and rows from 0, the first in, the last out. */
 export interface PlacedHole {
@@ -20,7 +21,7 @@ export interface PlacedHole {
  */
 export function placeHoles(wall: Pick<Wall, 'path' | 'bands' | 'holes'>): readonly PlacedHole[] {
   const columns = pathColumns(wall.path);
-  const rows = wall.bands.reduce((sum, band) => sum + band.rows, 0);
+  const rows = bandRows(wall.bands);
   return wall.holes.map((hole, index) => {
     const nowhere = { index, fromColumn: 0, toColumn: 0, fromRow: 0, toRow: 0, outside: true };
     const segment = wall.path.findIndex((one) => one.id === hole.segmentId);

@@ -2,6 +2,7 @@ import { produce } from 'immer';
 import { formatRate } from '../../units/format-rate';
 import type { Mode } from '../picture';
 import type { Plan } from '../plan';
+import { sameMode } from '../same-mode';
 import { admit } from './admit';
 import type { CommandDefinition } from './command';
 import { removeWhere } from './remove-where';
@@ -38,7 +39,7 @@ export const setMode: CommandDefinition<'set-mode', SetModeArguments> = {
         }
         const named = new Set(surfaceIds);
         removeWhere(picture.bySurface, (entry) => named.has(entry.surfaceId));
-        if (isSame(mode, picture.base)) return;
+        if (sameMode(mode, picture.base)) return;
         for (const surfaceId of named) picture.bySurface.push({ surfaceId, mode });
       }),
     );
@@ -47,12 +48,4 @@ export const setMode: CommandDefinition<'set-mode', SetModeArguments> = {
 
 function surfaces(plan: Plan): readonly { readonly id: string; readonly letter: string }[] {
   return [...plan.walls, ...plan.ceilings];
-}
-
-function isSame(a: Mode, b: Mode): boolean {
-  return (
-    a.rate.frames * b.rate.seconds === b.rate.frames * a.rate.seconds &&
-    a.depthBits === b.depthBits &&
-    a.pictures === b.pictures
-  );
 }

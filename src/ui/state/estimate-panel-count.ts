@@ -1,4 +1,6 @@
+import { bandRows } from '../../plan/band-rows';
 import type { Ceiling } from '../../plan/ceiling';
+import { pathColumns } from '../../plan/path-columns';
 import type { Plan } from '../../plan/plan';
 
 /** Area of the box round a ceiling's outline in mm2. */
@@ -19,8 +21,8 @@ function outlineBoxMm2({ outline }: Ceiling): number {
 /** About how many panels a plan has, from above and without laying it out: enough to choose where it is evaluated. */
 export function estimatePanelCount(plan: Pick<Plan, 'walls' | 'ceilings' | 'catalogue'>): number {
   const onWalls = plan.walls.map((wall) => {
-    const columns = wall.path.reduce((sum, segment) => sum + segment.columns, 0);
-    return columns * wall.bands.reduce((sum, band) => sum + band.rows, 0);
+    const columns = pathColumns(wall.path);
+    return columns * bandRows(wall.bands);
   });
   const onCeilings = plan.ceilings.map((ceiling) => {
     const panel = plan.catalogue.panels.find((one) => one.id === ceiling.panelId);

@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pathColumns, pathJoints } from '../../../src/calc/walls/path-joints';
+import { pathJoints } from '../../../src/calc/walls/path-joints';
 import { plainSegment } from './plain-wall';
-
-describe('pathColumns', () => {
-  it('adds the segments', () => {
-    expect(pathColumns([plainSegment('a', 3, 0), plainSegment('b', 4, 2.5)])).toBe(7);
-  });
-});
 
 describe('pathJoints', () => {
   it('gives n - 1 joints to a segment of n columns, and none before the first column', () => {

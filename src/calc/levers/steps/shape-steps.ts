@@ -1,3 +1,5 @@
+import { bandRows } from '../../../plan/band-rows';
+import { pathColumns } from '../../../plan/path-columns';
 import type { Plan } from '../../../plan/plan';
 import type { Segment, Wall } from '../../../plan/wall';
 import type { LeverStep } from '../lever';
@@ -74,12 +76,12 @@ function shapeSteps(
 
 /** Fewer columns in the first wall. */
 export function columnsSteps(plan: Plan): readonly LeverStep[] {
-  const total = plan.walls[0]?.path.reduce((sum, segment) => sum + segment.columns, 0) ?? 0;
+  const total = pathColumns(plan.walls[0]?.path ?? []);
   return shapeSteps(plan, narrowWall, total, 'fewer columns');
 }
 
 /** Fewer rows in the first wall, from the top. */
 export function rowsSteps(plan: Plan): readonly LeverStep[] {
-  const total = plan.walls[0]?.bands.reduce((sum, band) => sum + band.rows, 0) ?? 0;
+  const total = bandRows(plan.walls[0]?.bands ?? []);
   return shapeSteps(plan, lowerWall, total, 'fewer rows');
 }

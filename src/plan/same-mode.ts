@@ -1,4 +1,4 @@
-import type { Mode } from '../../plan/picture';
+import type { Mode } from './picture';
 
 /** True where two modes ask the same of every budget: equal rates as fractions, depth and pictures. */
 export function sameMode(a: Mode, b: Mode): boolean {
