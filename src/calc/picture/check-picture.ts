@@ -2,6 +2,7 @@ import type { Mode } from '../../plan/picture';
 import type { FrameRate } from '../../plan/primitives';
 import type { Check, Place } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
+import { checkSurfaceNames } from '../surfaces/check-surface-names';
 import type { PictureInputs } from './compute-picture';
 import { publishedRates } from './published-rates';
 
@@ -17,10 +18,10 @@ interface PlacedMode {
   readonly mode: Mode;
 }
 
-/** Surfaces that are not there, surfaces named twice, rates out of range and rates rounded instead of exact. */
+/** Surfaces that are not there, rates out of range and rates rounded instead of exact. */
 export function checkPicture(inputs: PictureInputs): Check[] {
   const modes = allModes(inputs);
-  return [...checkNames(inputs), ...checkServedNames(inputs), checkRange(modes), ...checkExact(modes)];
+  return [...checkNames(inputs), checkRange(modes), ...checkExact(modes)];
 }
 
 function allModes({ picture }: PictureInputs): PlacedMode[] {
@@ -41,59 +42,32 @@ function allModes({ picture }: PictureInputs): PlacedMode[] {
 }
 
 function checkNames({ picture, surfaces }: PictureInputs): Check[] {
-  const known = new Set(surfaces.surfaces.map(({ surfaceId }) => surfaceId));
-  const taken = new Set<string>();
-  const idle: Place[] = [];
-  const kept = picture.bySurface.filter(({ surfaceId }, i) => {
-    const counts = known.has(surfaceId) && !taken.has(surfaceId);
-    taken.add(surfaceId);
-    if (!counts) idle.push({ kind: 'field', name: `picture.bySurface[${i}].surfaceId` });
-    return counts;
-  });
-  if (idle.length === 0) return [];
   return [
-    {
+    ...checkSurfaceNames(surfaces, {
       id: 'picture.surface-names',
       chapter: 'picture',
-      severity: 'watch',
-      measured: idle.length,
-      limit: 0,
-      unit: 'count',
-      where: idle.slice(0, 50),
-      sentence: 'Rates of their own that name no surface, or one that has a rate of its own already: {measured}.',
-      fix: setFieldsFix('Drop what names no surface', 'rates by surface', [
-        { path: ['picture', 'bySurface'], value: kept },
-      ]),
-    },
-  ];
-}
-
-function checkServedNames({ picture, surfaces }: PictureInputs): Check[] {
-  const known = new Set(surfaces.surfaces.map(({ surfaceId }) => surfaceId));
-  const idle: Place[] = [];
-  const kept = picture.alsoServe.flatMap((also, i) => {
-    if (also.surfaceIds === null) return [also];
-    const surfaceIds = also.surfaceIds.filter((id) => known.has(id));
-    if (surfaceIds.length < also.surfaceIds.length || surfaceIds.length === 0) {
-      idle.push({ kind: 'field', name: `picture.alsoServe[${i}].surfaceIds` });
-    }
-    return surfaceIds.length > 0 ? [{ ...also, surfaceIds }] : [];
-  });
-  if (idle.length === 0) return [];
-  return [
-    {
+      path: ['picture', 'bySurface'],
+      field: 'surfaceId',
+      entries: picture.bySurface,
+      keep: (own, isThere) => (isThere(own.surfaceId) ? own : null),
+      sentence: 'Rates of their own for a surface that is not there: {measured}.',
+      called: 'rates by surface',
+    }),
+    ...checkSurfaceNames(surfaces, {
       id: 'picture.served-names',
       chapter: 'picture',
-      severity: 'watch',
-      measured: idle.length,
-      limit: 0,
-      unit: 'count',
-      where: idle.slice(0, 50),
+      path: ['picture', 'alsoServe'],
+      field: 'surfaceIds',
+      entries: picture.alsoServe,
+      keep: (also, isThere) => {
+        if (also.surfaceIds === null) return also;
+        const surfaceIds = also.surfaceIds.filter(isThere);
+        if (surfaceIds.length === 0) return null;
+        return surfaceIds.length < also.surfaceIds.length ? { ...also, surfaceIds } : also;
+      },
       sentence: 'Rates to be served as well that name no surface, or one that is not there: {measured}.',
-      fix: setFieldsFix('Drop what names no surface', 'rates to serve', [
-        { path: ['picture', 'alsoServe'], value: kept },
-      ]),
-    },
+      called: 'rates to serve',
+    }),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { Check, Place } from '../chapter';
-import { setFieldsFix } from '../set-fields-fix';
+import { checkSurfaceNames } from '../surfaces/check-surface-names';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
 import { checkOutlets } from './check-outlets';
@@ -30,31 +30,16 @@ export function checkPorts(inputs: PortsInputs, results: PortsResults): Check[] 
 const placeOf = (surface: SurfaceTable): Place => ({ kind: 'surface', name: surface.letter });
 
 function checkNames({ signal, surfaces }: PortsInputs): Check[] {
-  const known = new Set(surfaces.surfaces.map(({ surfaceId }) => surfaceId));
-  const taken = new Set<string>();
-  const idle: Place[] = [];
-  const kept = signal.bySurface.filter(({ surfaceId }, i) => {
-    const counts = known.has(surfaceId) && !taken.has(surfaceId);
-    taken.add(surfaceId);
-    if (!counts) idle.push({ kind: 'field', name: `signal.bySurface[${i}].surfaceId` });
-    return counts;
+  return checkSurfaceNames(surfaces, {
+    id: 'ports.surface-names',
+    chapter: 'ports',
+    path: ['signal', 'bySurface'],
+    field: 'surfaceId',
+    entries: signal.bySurface,
+    keep: (own, isThere) => (isThere(own.surfaceId) ? own : null),
+    sentence: 'Choices of a processor for a surface that is not there: {measured}.',
+    called: 'processors by surface',
   });
-  if (idle.length === 0) return [];
-  return [
-    {
-      id: 'ports.surface-names',
-      chapter: 'ports',
-      severity: 'watch',
-      measured: idle.length,
-      limit: 0,
-      unit: 'count',
-      where: idle.slice(0, 50),
-      sentence: 'Choices of a processor that name no surface, or one that has a choice already: {measured}.',
-      fix: setFieldsFix('Drop what names no surface', 'processors by surface', [
-        { path: ['signal', 'bySurface'], value: kept },
-      ]),
-    },
-  ];
 }
 
 function checkOnePanel(surface: SurfaceTable, ports: SurfacePorts): Check[] {
