@@ -3,7 +3,17 @@ import type { Cell, Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
 
-/** Currents on the legs and the neutral: of the service first, then of each distro. */
+/** Metal that people touch and that is tied to earth. The plan has no figure for it; the row is there to be ticked off. */
+const bonding: readonly Cell[] = [
+  'Bonding of frames, truss and racks',
+  'PE',
+  null,
+  null,
+  'an electrician decides',
+  null,
+];
+
+/** Currents on the legs and the neutral: of the service first, then of each distro; below them the protective bonding. */
 export function scheduleLegs({ power }: Pick<StageParts, 'power'>): Schedule {
   const lines: { where: string; circuits: number; load: LegLoad }[] = [
     ...power.legs.map((load) => ({ where: 'Service', circuits: power.circuits.length, load })),
@@ -13,7 +23,7 @@ export function scheduleLegs({ power }: Pick<StageParts, 'power'>): Schedule {
   ];
   return {
     id: 'legs',
-    title: 'Legs',
+    title: 'Legs and bonding',
     columns: [
       words('where', 'Where'),
       words('leg', 'Leg'),
@@ -22,9 +32,11 @@ export function scheduleLegs({ power }: Pick<StageParts, 'power'>): Schedule {
       figures('limit', 'Limit', 'A'),
       figures('share', 'Used', 'share'),
     ],
-    count: lines.length,
+    count: lines.length + 1,
     row: (index): readonly Cell[] => {
-      const { where, circuits, load } = lines[index]!;
+      const line = lines[index];
+      if (line === undefined) return bonding;
+      const { where, circuits, load } = line;
       const share = load.limitA === null || load.limitA === 0 ? null : load.currentA / load.limitA;
       return [where, load.leg, circuits, load.currentA, load.limitA ?? 'not stated', share];
     },

@@ -24,3 +24,9 @@ it('scheduleLegs gives no share of a limit of nothing', () => {
   const legs = [{ leg: 'L1' as const, currentA: 1, limitA: 0 }];
   expect(cells(scheduleLegs({ power: { ...power, legs } }), 0)).toMatchObject({ share: null });
 });
+
+it('scheduleLegs ends with the protective bonding, whatever is fed', () => {
+  const schedule = scheduleLegs({ power: { ...power, legs: [], distros: [] } });
+  expect(schedule.count).toBe(1);
+  expect(cells(schedule, 0)).toMatchObject({ where: 'Bonding of frames, truss and racks', leg: 'PE', current: null });
+});

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { cautions } from '../../../calc/cautions';
 import type { LegLoad } from '../../../calc/power/power-result';
 import { scheduleCircuits } from '../../../sheets/schedule-circuits';
+import { scheduleLegs } from '../../../sheets/schedule-legs';
 import { ChapterPage } from '../../bench/ChapterPage';
 import { PlanSchedule } from '../../bench/PlanSchedule';
 import { useEvaluation } from '../../state/use-evaluation';
@@ -22,7 +23,8 @@ export function PowerPage() {
   const power = useEvaluation((evaluation) => evaluation.power.results);
   const surfaces = useEvaluation((evaluation) => evaluation.surfaces);
   const format = useFormat();
-  const schedule = useMemo(() => scheduleCircuits({ surfaces, power }), [surfaces, power]);
+  const circuits = useMemo(() => scheduleCircuits({ surfaces, power }), [surfaces, power]);
+  const legs = useMemo(() => scheduleLegs({ power }), [power]);
   return (
     <ChapterPage
       page="power"
@@ -47,8 +49,13 @@ export function PowerPage() {
           />
         </>
       }
-      schedule={<PlanSchedule schedule={schedule} />}
-      scheduleNote="circuits by distro"
+      schedule={
+        <>
+          <PlanSchedule schedule={circuits} />
+          <PlanSchedule schedule={legs} />
+        </>
+      }
+      scheduleNote="circuits by distro, then legs and bonding"
       caution={<Caution>{cautions.electricity}</Caution>}
     />
   );
