@@ -16,6 +16,7 @@ const wiring = (rest: Partial<ZoneWiring>): ZoneWiring => ({
   entriesOutOfReach: 0,
   highestEntryMm: 0,
   figures: 2,
+  figureCodes: [1, 2],
   cableMm: 1000,
   ...rest,
 });

@@ -30,6 +30,7 @@ export function plainWiring(
     entriesOutOfReach: heights.filter((height) => height > limits.reachMm).length,
     highestEntryMm: Math.max(...heights),
     figures: new Set(lengths).size,
+    figureCodes: [...new Set(lengths)].sort((a, b) => a - b),
     cableMm: lengths.reduce((sum, length) => sum + (length - 1) * grid.rowPitchMm, 0),
   };
 }

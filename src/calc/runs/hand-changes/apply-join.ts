@@ -1,4 +1,4 @@
-import { runPixels } from '../search/measure-wiring';
+import { runPixels } from '../search/run-pixels';
 import { areNeighbours } from './are-neighbours';
 import type { Changed, ZoneRunsDraft } from './zone-runs';
 

@@ -1,4 +1,4 @@
-import type { WiringGrid } from '../wiring-grid';
+import type { StrandList } from './strand-list';
 
 /** A rectangle of places, both ends included. */
 export interface Block {
@@ -8,64 +8,84 @@ export interface Block {
   readonly rowLast: number;
 }
 
-/**
- * Strands that go back and forth through a block: up the first column and down the next (`along` columns), or along the
- * lowest row and back along the next (`along` rows), beginning at the left or at the right. A strand lists cells, by
- * `cellAt` of their places; a place without a cell (-1) is left out and breaks the strand, as does any step that is not
- * to a neighbour.
- */
-export function foldStrands(
-  grid: WiringGrid,
-  cellAt: Int32Array,
-  block: Block,
-  along: 'columns' | 'rows',
-  fromRight: boolean,
-): number[][] {
-  const { rows } = grid;
-  const strands: number[][] = [];
-  let strand: number[] = [];
-  let lastColumn = -2;
-  let lastRow = -2;
-  const wide = block.columnLast - block.columnFirst + 1;
-  const tall = block.rowLast - block.rowFirst + 1;
-  const lines = along === 'columns' ? wide : tall;
-  const places = along === 'columns' ? tall : wide;
-  for (let line = 0; line < lines; line++) {
-    for (let i = 0; i < places; i++) {
-      const on = line % 2 === 0 ? i : places - 1 - i;
-      const across = along === 'columns' ? line : on;
-      const column = fromRight ? block.columnLast - across : block.columnFirst + across;
-      const row = block.rowFirst + (along === 'columns' ? on : line);
-      const cell = cellAt[column * rows + row]!;
-      if (cell < 0) continue;
-      if (Math.abs(column - lastColumn) + Math.abs(row - lastRow) !== 1 && strand.length > 0) {
-        strands.push(strand);
-        strand = [];
-      }
-      strand.push(cell);
-      lastColumn = column;
-      lastRow = row;
-    }
-  }
-  if (strand.length > 0) strands.push(strand);
-  return strands;
+/** Which cell stands at every place (`column * rows + row`), -1 where none does. */
+export interface CellMap {
+  readonly grid: { readonly rows: number };
+  readonly cellAt: Int32Array;
 }
 
-/** Cuts a block into strips `wide` columns (or rows) each, the odd one last: on the right, or on the left when from the right. */
-export function stripsOf(block: Block, wide: number, along: 'columns' | 'rows', fromRight: boolean): Block[] {
-  const strips: Block[] = [];
-  if (along === 'rows') {
-    for (let row = block.rowFirst; row <= block.rowLast; row += wide) {
-      strips.push({ ...block, rowFirst: row, rowLast: Math.min(block.rowLast, row + wide - 1) });
+/** Back and forth along columns (up the first) or along rows (the lowest first), beginning on the left or on the right. */
+export interface Fold {
+  readonly along: 'columns' | 'rows';
+  readonly fromRight: boolean;
+}
+
+/**
+ * Adds the strands of a block that is cut into strips `wide` columns (or rows) each, the odd one last: on the right, or on the
+ * left when from the right. Every strip is gone through back and forth; a place without a cell is left out and breaks the
+ * strand, as does any step that is not to a neighbour.
+ */
+export function foldStrands(map: CellMap, block: Block, wide: number, fold: Fold, into: StrandList): void {
+  const { columnFirst, columnLast, rowFirst, rowLast } = block;
+  if (fold.along === 'rows') {
+    for (let row = rowFirst; row <= rowLast; row += wide) {
+      foldRows(map, { ...block, rowFirst: row, rowLast: Math.min(rowLast, row + wide - 1) }, fold.fromRight, into);
     }
-  } else if (fromRight) {
-    for (let column = block.columnLast; column >= block.columnFirst; column -= wide) {
-      strips.push({ ...block, columnFirst: Math.max(block.columnFirst, column - wide + 1), columnLast: column });
+  } else if (fold.fromRight) {
+    for (let column = columnLast; column >= columnFirst; column -= wide) {
+      foldColumns(map, column, Math.max(columnFirst, column - wide + 1), block, into);
     }
   } else {
-    for (let column = block.columnFirst; column <= block.columnLast; column += wide) {
-      strips.push({ ...block, columnFirst: column, columnLast: Math.min(block.columnLast, column + wide - 1) });
+    for (let column = columnFirst; column <= columnLast; column += wide) {
+      foldColumns(map, column, Math.min(columnLast, column + wide - 1), block, into);
     }
   }
-  return strips;
+}
+
+/** Up column `from` and on to column `to`, on its left or on its right. */
+function foldColumns(map: CellMap, from: number, to: number, { rowFirst, rowLast }: Block, into: StrandList): void {
+  const { rows } = map.grid;
+  const side = to < from ? -rows : rows;
+  const first = from * rows + rowFirst;
+  foldLines(map.cellAt, { first, step: 1, steps: rowLast - rowFirst + 1, side, lines: Math.abs(to - from) + 1 }, into);
+}
+
+function foldRows(map: CellMap, block: Block, fromRight: boolean, into: StrandList): void {
+  const { rows } = map.grid;
+  const first = (fromRight ? block.columnLast : block.columnFirst) * rows + block.rowFirst;
+  const steps = block.columnLast - block.columnFirst + 1;
+  const lines = block.rowLast - block.rowFirst + 1;
+  foldLines(map.cellAt, { first, step: fromRight ? -rows : rows, steps, side: 1, lines }, into);
+}
+
+/** Places to go through: `steps` of them on a line, each `step` further; from one line to the next by `side`. */
+interface Lines {
+  readonly first: number;
+  readonly step: number;
+  readonly steps: number;
+  readonly side: number;
+  readonly lines: number;
+}
+
+function foldLines(cellAt: Int32Array, { first, step, steps, side, lines }: Lines, into: StrandList): void {
+  const { cells, start } = into;
+  let count = into.count;
+  const begin = start[count]!;
+  let written = begin;
+  let lastLine = 0;
+  let lastOn = 0;
+  for (let line = 0; line < lines; line++) {
+    const forth = line % 2 === 0;
+    for (let i = 0; i < steps; i++) {
+      const on = forth ? i : steps - 1 - i;
+      const cell = cellAt[first + line * side + on * step]!;
+      if (cell < 0) continue;
+      if (written > begin && Math.abs(line - lastLine) + Math.abs(on - lastOn) !== 1) start[++count] = written;
+      cells[written++] = cell;
+      lastLine = line;
+      lastOn = on;
+    }
+  }
+  if (written > begin) start[++count] = written;
+  into.count = count;
 }

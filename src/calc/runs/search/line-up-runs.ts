@@ -1,32 +1,29 @@
 import type { Region } from './region';
+import type { RunCuts } from './run-cuts';
+import type { RunList } from './run-list';
 import type { ZoneToWire } from './zone-to-wire';
 
-/** Strands cut into runs, by places and entry first, and a run for each panel that is too large. */
-export function lineUp(
-  zone: ZoneToWire,
-  strands: readonly (readonly number[])[],
-  cuts: readonly (readonly number[])[],
-): { order: Int32Array; start: Int32Array } {
-  const { region, tooLarge } = zone;
-  const order = new Int32Array(region.size + tooLarge.length);
-  const start: number[] = [];
-  let written = 0;
-  strands.forEach((strand, index) => {
-    const ends = cuts[index]!;
-    for (let i = 0; i + 1 < ends.length; i++) {
-      start.push(written);
-      const from = ends[i]!;
-      const to = ends[i + 1]!;
-      const turned = isBetterTurned(region, strand[from]!, strand[to - 1]!);
-      for (let at = from; at < to; at++) order[written++] = region.places[strand[turned ? to - 1 - (at - from) : at]!]!;
+/** Writes strands cut into runs, by places and entry first, and a run for each panel that is too large. */
+export function lineUp({ region, tooLarge }: ZoneToWire, cells: Int32Array, cuts: RunCuts, into: RunList): void {
+  const { order, start } = into;
+  const { places } = region;
+  for (let run = 0; run < cuts.count; run++) {
+    const from = cuts.start[run]!;
+    const to = cuts.start[run + 1]!;
+    start[run] = from;
+    if (isBetterTurned(region, cells[from]!, cells[to - 1]!)) {
+      for (let at = from; at < to; at++) order[at] = places[cells[to - 1 - (at - from)]!]!;
+    } else {
+      for (let at = from; at < to; at++) order[at] = places[cells[at]!]!;
     }
-  });
+  }
+  let written = cuts.count === 0 ? 0 : cuts.start[cuts.count]!;
+  into.ports = cuts.count;
   for (const place of tooLarge) {
-    start.push(written);
+    start[into.ports++] = written;
     order[written++] = place;
   }
-  start.push(written);
-  return { order, start: Int32Array.from(start) };
+  start[into.ports] = written;
 }
 
 /** A strand keeps its direction unless only its far end is in reach. */

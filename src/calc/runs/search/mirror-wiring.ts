@@ -1,11 +1,15 @@
 import type { RunLimits, WiringGrid } from '../wiring-grid';
-import { measureWiring } from './measure-wiring';
+import { mirrorFigure } from './figure-code';
 import { mirrorPlace } from './mirror-grid';
+import { sortRuns } from './sort-runs';
+import { WiringLater } from './wiring-later';
 import type { ZoneWiring } from './zone-wiring';
 
-/** The mirror image of a wiring, on `grid`, whose mirror image it was made for. */
+/** The mirror image of a wiring, on `grid`, whose mirror image it was made for. It measures the same but for its figures. */
 export function mirrorWiring(grid: WiringGrid, limits: RunLimits, wiring: ZoneWiring): ZoneWiring {
   const turn = (places: Int32Array) => places.map((place) => mirrorPlace(grid.columns, grid.rows, place));
-  const runs = { order: turn(wiring.order), start: wiring.start };
-  return measureWiring(grid, limits, wiring.way, runs, turn(wiring.tooLarge).sort());
+  const figureCodes = wiring.figureCodes.map(mirrorFigure).sort((a, b) => a - b);
+  return new WiringLater(wiring.way, turn(wiring.tooLarge).sort(), { ...wiring, figureCodes }, () =>
+    sortRuns(grid, limits, { order: turn(wiring.order), start: wiring.start, ports: wiring.ports }),
+  );
 }

@@ -1,4 +1,4 @@
-import type { RegularWay } from './wire-in-way';
+import type { RegularWay } from './regular-way';
 import type { ZoneToWire } from './zone-to-wire';
 
 /** Most columns folded together and most rows split off that are tried: beyond, ways repeat what narrower ones give. */

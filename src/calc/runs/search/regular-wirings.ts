@@ -1,6 +1,6 @@
 import type { RunLimits, WiringGrid } from '../wiring-grid';
 import { regularWays } from './regular-ways';
-import { StrandCutter } from './strand-cutter';
+import { WayLayout } from './way-layout';
 import { wireInWay } from './wire-in-way';
 import { makeReady, type ZoneToWire } from './zone-to-wire';
 import type { ZoneWiring } from './zone-wiring';
@@ -15,12 +15,11 @@ export function regularWirings(grid: WiringGrid, limits: RunLimits): ZoneWiring[
 
 export function wireRegularly(zone: ZoneToWire): ZoneWiring[] {
   const wirings: ZoneWiring[] = [];
-  const cutter = new StrandCutter(zone.region);
+  const layout = new WayLayout(zone);
   let laidOut = 0;
   for (const way of regularWays(zone)) {
     if (laidOut > PANELS_LAID_OUT) break;
-    const found = wireInWay(zone, way, cutter);
-    for (const wiring of found) wirings.push(wiring);
+    for (const wiring of wireInWay(zone, way, layout)) wirings.push(wiring);
     laidOut += zone.region.size * 4;
   }
   return wirings;

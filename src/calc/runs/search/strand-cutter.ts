@@ -1,108 +1,186 @@
 import { endsOutOfReach } from './ends-out-of-reach';
+import { InReachCutter } from './in-reach-cutter';
 import type { Region } from './region';
-import { RunExtent } from './run-extent';
-
-/** Where the runs of one strand start, and the strand's length at the end, in two styles that both need as few runs. */
-export interface StrandCuts {
-  /** Every run as long as can be, from the strand's first panel on. */
-  readonly full: readonly number[];
-  /** Runs of like load: least sum of squares. The same object as `full` where there is nothing to choose. */
-  readonly even: readonly number[];
-}
+import type { RunCuts } from './run-cuts';
+import type { StrandList } from './strand-list';
 
 /**
- * Cuts strands (cells, each next to the one before) of one region into runs that fit: fewest ends above reach, then fewest
- * runs. Keeps its working space from strand to strand.
+ * Cuts strands of one region into runs that fit: fewest ends above reach, then fewest runs. Two styles need as few: runs as
+ * long as can be from the strand's first panel on, and runs of like load (least sum of squares). Keeps its working space from
+ * strand to strand.
  */
 export class StrandCutter {
-  private readonly extent: RunExtent;
   /** Of what is left from each place on: ends above reach, runs, sum of squares, where its first run ends in either style. */
   private readonly high: Int32Array;
   private readonly runs: Int32Array;
   private readonly squares: Float64Array;
   private readonly fullEnd: Int32Array;
   private readonly evenEnd: Int32Array;
-
   private readonly region: Region;
+  private readonly rectangle: boolean;
+  /** Panels that a run holds where all are of one size and their pixels count; null where they differ. */
+  private readonly alike: number | null;
+  private readonly allInReach: boolean;
+  private readonly inReach: InReachCutter;
 
   constructor(region: Region) {
+    const { size, limits } = region;
     this.region = region;
-    this.extent = new RunExtent(region);
-    this.high = new Int32Array(region.size + 1);
-    this.runs = new Int32Array(region.size + 1);
-    this.squares = new Float64Array(region.size + 1);
-    this.fullEnd = new Int32Array(region.size + 1);
-    this.evenEnd = new Int32Array(region.size + 1);
+    this.rectangle = limits.counting === 'rectangle';
+    this.high = new Int32Array(size + 1);
+    this.runs = new Int32Array(size + 1);
+    this.squares = new Float64Array(size + 1);
+    this.fullEnd = new Int32Array(size + 1);
+    this.evenEnd = new Int32Array(size + 1);
+    this.alike = panelsAlike(region);
+    this.allInReach = region.outOfReach.every((out) => out === 0);
+    this.inReach = new InReachCutter(region);
   }
 
-  cut(strand: readonly number[]): StrandCuts {
-    const length = strand.length;
-    if (this.fitsWhole(strand)) {
-      const whole = [0, length];
-      return { full: whole, even: whole };
+  /** Cuts all strands of a list, in both styles; true where they differ. */
+  cutAll(strands: StrandList, full: RunCuts, even: RunCuts): boolean {
+    full.count = 0;
+    even.count = 0;
+    let differ = false;
+    for (let strand = 0; strand < strands.count; strand++) {
+      const from = strands.start[strand]!;
+      const to = strands.start[strand + 1]!;
+      if (this.fitsWhole(strands.cells, from, to)) {
+        full.start[++full.count] = to;
+        even.start[++even.count] = to;
+        continue;
+      }
+      differ = true;
+      if (!this.isInReach(strands.cells, from, to)) this.cut(strands.cells, from, to, full, even);
+      else if (this.alike === null) this.inReach.cut(strands.cells, from, to, full, even);
+      else divide(this.alike, from, to, full, even);
     }
-    this.high[length] = 0;
-    this.runs[length] = 0;
-    this.squares[length] = 0;
-    for (let from = length - 1; from >= 0; from--) this.weigh(strand, from);
-    return { full: follow(this.fullEnd, length), even: follow(this.evenEnd, length) };
+    return differ;
   }
 
-  /** Ends above reach that a strand leaves when cut so. */
-  highOf(strand: readonly number[], cuts: readonly number[]): number {
+  /** Ends above reach that strands leave when cut so. */
+  highOf({ cells }: StrandList, { start, count }: RunCuts): number {
     const { outOfReach, limits } = this.region;
     const bothEnds = limits.lastObeysReach === true;
     let high = 0;
-    for (let i = 0; i + 1 < cuts.length; i++) {
-      high += endsOutOfReach(outOfReach, strand[cuts[i]!]!, strand[cuts[i + 1]! - 1]!, bothEnds);
+    for (let run = 0; run < count; run++) {
+      high += endsOutOfReach(outOfReach, cells[start[run]!]!, cells[start[run + 1]! - 1]!, bothEnds);
     }
     return high;
   }
 
-  private fitsWhole(strand: readonly number[]): boolean {
-    const { extent } = this;
-    extent.clear();
-    for (const cell of strand) {
-      extent.add(cell);
-      if (!extent.fits()) return false;
-    }
+  private isInReach(cells: Int32Array, from: number, to: number): boolean {
+    if (this.allInReach) return true;
+    for (let at = from; at < to; at++) if (this.region.outOfReach[cells[at]!] === 1) return false;
     return true;
   }
 
+  private fitsWhole(cells: Int32Array, from: number, to: number): boolean {
+    const { pixels, limits } = this.region;
+    if (this.alike !== null) return to - from <= this.alike;
+    if (to - from > limits.panelsMost) return false;
+    if (this.rectangle) return this.rectangleOf(cells, from, to) <= limits.usablePixels;
+    let sum = 0;
+    for (let at = from; at < to; at++) sum += pixels[cells[at]!]!;
+    return sum <= limits.usablePixels;
+  }
+
+  private rectangleOf(cells: Int32Array, from: number, to: number): number {
+    const { left, right, top, bottom } = this.region;
+    let l = Number.POSITIVE_INFINITY;
+    let r = 0;
+    let t = Number.POSITIVE_INFINITY;
+    let b = 0;
+    for (let at = from; at < to; at++) {
+      const cell = cells[at]!;
+      if (left[cell]! < l) l = left[cell]!;
+      if (right[cell]! > r) r = right[cell]!;
+      if (top[cell]! < t) t = top[cell]!;
+      if (bottom[cell]! > b) b = bottom[cell]!;
+    }
+    return (r - l) * (b - t);
+  }
+
+  private cut(cells: Int32Array, from: number, to: number, full: RunCuts, even: RunCuts): void {
+    this.high[to] = 0;
+    this.runs[to] = 0;
+    this.squares[to] = 0;
+    for (let at = to - 1; at >= from; at--) this.weigh(cells, at, to);
+    follow(this.fullEnd, from, to, full);
+    follow(this.evenEnd, from, to, even);
+  }
+
   /** The best first run of what is left from `from` on, shorter ones first. */
-  private weigh(strand: readonly number[], from: number): void {
-    const { extent, high, runs, squares, fullEnd, evenEnd, region } = this;
-    const bothEnds = region.limits.lastObeysReach === true;
+  private weigh(cells: Int32Array, from: number, to: number): void {
+    const { high, runs, squares, region, rectangle } = this;
+    const { pixels, left, right, top, bottom, outOfReach, limits } = region;
+    const { usablePixels, lastObeysReach } = limits;
+    const bothEnds = lastObeysReach === true;
+    const last = Math.min(to, from + limits.panelsMost);
+    const first = cells[from]!;
     let bestHigh = Number.MAX_SAFE_INTEGER;
     let bestRuns = Number.MAX_SAFE_INTEGER;
     let bestSquares = Number.POSITIVE_INFINITY;
-    extent.clear();
-    for (let end = from + 1; end <= strand.length; end++) {
-      extent.add(strand[end - 1]!);
-      if (!extent.fits()) break;
-      const allHigh = high[end]! + endsOutOfReach(region.outOfReach, strand[from]!, strand[end - 1]!, bothEnds);
+    let fullEnd = from;
+    let evenEnd = from;
+    let l = Number.POSITIVE_INFINITY;
+    let r = 0;
+    let t = Number.POSITIVE_INFINITY;
+    let b = 0;
+    let load = 0;
+    for (let end = from + 1; end <= last; end++) {
+      const cell = cells[end - 1]!;
+      if (rectangle) {
+        if (left[cell]! < l) l = left[cell]!;
+        if (right[cell]! > r) r = right[cell]!;
+        if (top[cell]! < t) t = top[cell]!;
+        if (bottom[cell]! > b) b = bottom[cell]!;
+        load = (r - l) * (b - t);
+      } else load += pixels[cell]!;
+      if (load > usablePixels) break;
+      const allHigh = high[end]! + endsOutOfReach(outOfReach, first, cell, bothEnds);
       const allRuns = runs[end]! + 1;
       const order = allHigh - bestHigh || allRuns - bestRuns;
       if (order > 0) continue;
-      const allSquares = squares[end]! + extent.pixels * extent.pixels;
-      fullEnd[from] = end;
+      const allSquares = squares[end]! + load * load;
+      fullEnd = end;
       if (order === 0 && allSquares >= bestSquares) continue;
-      evenEnd[from] = end;
+      evenEnd = end;
       bestHigh = allHigh;
       bestRuns = allRuns;
       bestSquares = allSquares;
     }
+    this.fullEnd[from] = fullEnd;
+    this.evenEnd[from] = evenEnd;
     high[from] = bestHigh;
     runs[from] = bestRuns;
     squares[from] = bestSquares;
   }
 }
 
-function follow(ends: Int32Array, length: number): number[] {
-  const cuts = [0];
-  for (let at = 0; at < length; ) {
-    at = ends[at]!;
-    cuts.push(at);
+function panelsAlike({ pixels, limits }: Region): number | null {
+  const first = pixels[0];
+  if (first === undefined || limits.counting === 'rectangle' || pixels.some((each) => each !== first)) return null;
+  const byPixels = (limits.usablePixels - (limits.usablePixels % first)) / first;
+  return Math.min(Math.floor(limits.panelsMost), byPixels);
+}
+
+/** Runs of `most` panels, and as many as like each other as can be, shorter ones first. */
+function divide(most: number, from: number, to: number, full: RunCuts, even: RunCuts): void {
+  for (let at = from; at < to; ) {
+    at = Math.min(to, at + most);
+    full.start[++full.count] = at;
   }
-  return cuts;
+  let runs = Math.ceil((to - from) / most);
+  for (let at = from; at < to; runs--) {
+    at += Math.floor((to - at) / runs);
+    even.start[++even.count] = at;
+  }
+}
+
+function follow(ends: Int32Array, from: number, to: number, cuts: RunCuts): void {
+  for (let at = from; at < to; ) {
+    at = ends[at]!;
+    cuts.start[++cuts.count] = at;
+  }
 }

@@ -1,62 +1,47 @@
-import type { WayOfWiring } from '../../../plan/hand-change';
-import { type Block, foldStrands, stripsOf } from './fold-strands';
-import { lineUp } from './line-up-runs';
-import { measureWiring } from './measure-wiring';
-import { StrandCutter } from './strand-cutter';
+import { measureRuns } from './measure-runs';
+import type { RegularWay } from './regular-way';
+import { sortRuns } from './sort-runs';
+import { type Variant, WayLayout } from './way-layout';
+import { WiringLater } from './wiring-later';
 import type { ZoneToWire } from './zone-to-wire';
-import type { ZoneWiring } from './zone-wiring';
-
-export type RegularWay = Exclude<WayOfWiring, { kind: 'free' }>;
+import type { WiringMeasures, WiringRuns, ZoneWiring } from './zone-wiring';
 
 /**
  * A zone wired in one regular way: begun from the left and from the right, strands too long for a port cut in both styles,
  * rows folded one by one up to all together; each wiring that measures differently comes once. A hole or an odd edge cuts a
  * strand, so a run may come out short there and an entry out of reach.
  */
-export function wireInWay(zone: ZoneToWire, way: RegularWay, cutter = new StrandCutter(zone.region)): ZoneWiring[] {
+export function wireInWay(zone: ZoneToWire, way: RegularWay, layout = new WayLayout(zone)): ZoneWiring[] {
   const wirings: ZoneWiring[] = [];
+  const add = (variant: Variant) => {
+    const measures = measureRuns(zone.grid, zone.limits, layout.runsOf(variant.style), zone.lowestRow);
+    if (wirings.some((each) => measuresAlike(each, measures))) return;
+    wirings.push(new WiringLater(way, zone.tooLarge, measures, () => layOutVariant(zone, way, variant)));
+  };
   for (const fromRight of zone.symmetric ? [false] : [false, true]) {
-    for (const strands of strandsOf(zone, way, fromRight)) {
-      const cuts = strands.map((strand) => cutter.cut(strand));
-      for (const style of ['full', 'even'] as const) {
-        const runs = lineUp(
-          zone,
-          strands,
-          cuts.map((cut) => cut[style]),
-        );
-        const wiring = measureWiring(zone.grid, zone.limits, way, runs, zone.tooLarge);
-        if (!wirings.some((each) => measuresAlike(each, wiring))) wirings.push(wiring);
-        if (cuts.every((cut) => cut.even === cut.full)) break;
-      }
+    for (const rowsTogether of rowsFolded(zone, way)) {
+      const differ = layout.layOut(way, { fromRight, rowsTogether });
+      add({ fromRight, rowsTogether, style: 'full' });
+      if (differ) add({ fromRight, rowsTogether, style: 'even' });
     }
   }
   return wirings;
 }
 
-function strandsOf(zone: ZoneToWire, way: RegularWay, fromRight: boolean): number[][][] {
-  const { grid, cellAt } = zone;
-  const whole: Block = { columnFirst: 0, columnLast: grid.columns - 1, rowFirst: 0, rowLast: grid.rows - 1 };
-  const fold = (block: Block, wide: number, along: 'columns' | 'rows') =>
-    stripsOf(block, wide, along, fromRight).flatMap((strip) => foldStrands(grid, cellAt, strip, along, fromRight));
-  switch (way.kind) {
-    case 'columns':
-      return [fold(whole, 1, 'columns')];
-    case 'folded':
-      return [fold(whole, way.wide, 'columns')];
-    case 'split': {
-      const above = { ...whole, rowFirst: Math.min(way.aboveRow, grid.rows) };
-      const below = { ...whole, rowLast: Math.min(way.aboveRow, grid.rows) - 1 };
-      return [[...fold(above, 1, 'columns'), ...fold(below, way.wide, 'columns')]];
-    }
-    case 'rows': {
-      const mostRows = Math.max(1, Math.floor(zone.panelsAtMost / Math.max(1, grid.columns)));
-      const together = new Set([1, Math.min(mostRows, grid.rows), grid.rows]);
-      return [...together].map((wide) => fold(whole, wide, 'rows'));
-    }
-  }
+function layOutVariant(zone: ZoneToWire, way: RegularWay, variant: Variant): WiringRuns {
+  const layout = new WayLayout(zone);
+  layout.layOut(way, variant);
+  return sortRuns(zone.grid, zone.limits, layout.runsOf(variant.style));
 }
 
-function measuresAlike(one: ZoneWiring, other: ZoneWiring): boolean {
+/** How many rows are folded together, where the way goes along rows. */
+function rowsFolded({ grid, panelsAtMost }: ZoneToWire, way: RegularWay): Iterable<number> {
+  if (way.kind !== 'rows') return [1];
+  const most = Math.max(1, Math.floor(panelsAtMost / Math.max(1, grid.columns)));
+  return new Set([1, Math.min(most, grid.rows), grid.rows]);
+}
+
+function measuresAlike(one: WiringMeasures, other: WiringMeasures): boolean {
   return (
     one.ports === other.ports &&
     one.entriesOutOfReach === other.entriesOutOfReach &&

@@ -1,5 +1,6 @@
 import type { RunLimits, WiringGrid } from '../wiring-grid';
 import { largestLoad } from './bounds/largest-load';
+import { lowestRow } from './lowest-row';
 import { compareWithMirror } from './mirror-grid';
 import { type Region, regionOf } from './region';
 
@@ -17,6 +18,7 @@ export interface ZoneToWire {
   readonly panelsAtMost: number;
   /** Whether its mirror image is the same zone: a way begun from the right is then the mirror image of one begun from the left. */
   readonly symmetric: boolean;
+  readonly lowestRow: number;
 }
 
 export function makeReady(grid: WiringGrid, limits: RunLimits): ZoneToWire {
@@ -48,6 +50,7 @@ export function makeReady(grid: WiringGrid, limits: RunLimits): ZoneToWire {
         ? 0
         : Math.min(region.size, Math.floor(limits.panelsMost), Math.floor(limits.usablePixels / least)),
     symmetric: compareWithMirror(grid) === 0,
+    lowestRow: lowestRow(grid),
   };
 }
 
