@@ -1,6 +1,6 @@
 import type { Check } from '../chapter';
 import type { PowerInputs } from './compute-power';
-import { neutralBound } from './harmonic-neutral';
+import { neutralBound } from './neutral-bound';
 import type { PowerResults } from './power-result';
 import { usedPanels } from './used-panels';
 
