@@ -54,6 +54,7 @@ export function formatQuantity(value: number, unit: Unit, options: DisplayOption
     case 'count':
       return of(value, '');
     case 'A':
+      return Math.abs(value) < 0.1 && value !== 0 ? of(value * 1000, ' mA') : of(value, ' A');
     case 'V':
     case 'min':
     case 'Hz':

@@ -2,19 +2,20 @@ import type { Check } from '../chapter';
 import { earthLeakage } from '../tables/earth-leakage';
 import type { PowerInputs } from './compute-power';
 import type { PowerResults } from './power-result';
+import { unstatedFigure } from './unstated-figure';
 import { usedPanels } from './used-panels';
 import { worstCircuit } from './worst-circuit';
 
 /** More than any circuit has: where panels hardly leak, their number is not what limits. */
 const mostPanels = 1e6;
 
-/** Panels that leak so much each behind one residual-current device of 30 mA. Source: IEC 60364-5-53, from memory. */
+/** Panels that leak so much each behind one residual-current device. Source of the share: IEC 60364-5-53, from memory. */
 export function panelsBehindDevice(leakageMa: number): number {
   return Math.min(mostPanels, Math.floor((earthLeakage.share * earthLeakage.tripMa) / leakageMa + 1e-9));
 }
 
 /**
- * Standing leakage of the panels on one circuit, if that circuit had a device of its own of 30 mA. The plan does not state the
+ * Standing leakage of the panels on one circuit, if that circuit had a device of its own. The plan does not state the
  * devices, so this never marks the chapter.
  */
 export function checkLeakage(inputs: PowerInputs, results: PowerResults): Check[] {
@@ -22,17 +23,9 @@ export function checkLeakage(inputs: PowerInputs, results: PowerResults): Check[
   const common = { id: 'power.leakage', chapter: 'power', unit: 'count' } as const;
   const unstated = used.filter((panel) => panel.power.leakageMa === null);
   if (unstated.length > 0) {
-    return [
-      {
-        ...common,
-        severity: 'offer',
-        measured: null,
-        limit: null,
-        where: unstated.slice(0, 50).map((panel) => ({ kind: 'item', name: panel.name })),
-        sentence:
-          'The earth leakage of these panels is not stated, so how many one residual-current device stands cannot be said.',
-      },
-    ];
+    const sentence =
+      'Not stated: the earth leakage of these panels, so how many may be behind one residual-current device cannot be said.';
+    return [unstatedFigure(common, unstated, sentence)];
   }
   const worst = worstCircuit(inputs, results, (panel) => panel.power.leakageMa ?? 0);
   if (worst === null) return [];
@@ -46,7 +39,8 @@ export function checkLeakage(inputs: PowerInputs, results: PowerResults): Check[
       limit,
       where: [{ kind: 'circuit', name: `circuit ${circuit.name}` }],
       sentence:
-        'The circuit that leaks most has {measured} panels; a residual-current device of 30 mA stands the leakage of {limit} such. Choose the devices with an electrician.',
+        'Panels on the circuit that leaks most: {measured}. Of such panels, a residual-current device of {trip} bears the leakage of {limit}. Choose the devices with an electrician.',
+      values: { trip: { value: earthLeakage.tripMa / 1000, unit: 'A' } },
     },
   ];
 }
