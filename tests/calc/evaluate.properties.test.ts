@@ -6,12 +6,15 @@ import type { Run } from '../../src/calc/runs/run-result';
 import type { SurfaceTable } from '../../src/calc/surfaces/surface-table';
 import type { Plan } from '../../src/plan/plan';
 import { smallPlan } from '../arbitraries/small-plan';
+import { wiredPlan } from '../arbitraries/wired-plan';
 import { expectFinite } from './surfaces/expect-finite';
+
+const plans = fc.oneof({ weight: 1, arbitrary: smallPlan }, { weight: 2, arbitrary: wiredPlan });
 
 /** Every property looks at plans of its own, evaluated afresh. */
 function always(holds: (evaluation: Evaluation, plan: Plan) => void, numRuns = 60): void {
   fc.assert(
-    fc.property(smallPlan, (plan) => {
+    fc.property(plans, (plan) => {
       holds(createEvaluator().evaluate(plan), plan);
     }),
     { numRuns },
