@@ -10,5 +10,5 @@ export const materials = z.strictObject({
 });
 export type Materials = z.infer<typeof materials>;
 
-/** Three in a hundred spare, at least one of each. */
+/** Three in a hundred spare, at least one of each (common practice, no source, from memory). */
 export const defaultMaterials: Materials = { spareShare: 0.03, spareLeast: 1, byItem: [] };

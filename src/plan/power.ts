@@ -30,6 +30,7 @@ export const power = z.strictObject({
 });
 export type Power = z.infer<typeof power>;
 
+/** A fifth of full white on average, at full brightness: common practice, no source, from memory. */
 const sharedDefaults = {
   distroId: null,
   servicePoints: [],
@@ -38,7 +39,10 @@ const sharedDefaults = {
   includesSignal: true,
 };
 
-/** 230/400 V, panels between leg and neutral, circuits of 16 A. Share of 0.8: common practice, no source. */
+/**
+ * 230/400 V, panels between leg and neutral, circuits of 16 A. Share of 0.8: common practice, no source. Ten per cent below
+ * nominal: the range of EN 50160, from memory.
+ */
 export const defaultPower230: Power = {
   supply: { kind: 'wye', legToNeutralV: 230, lowestShare: 0.9 },
   connection: 'leg-to-neutral',
@@ -46,7 +50,10 @@ export const defaultPower230: Power = {
   ...sharedDefaults,
 };
 
-/** 120/208 V, panels between two legs, circuits of 20 A. Share of 0.8: NEC 210.20(A). */
+/**
+ * 120/208 V, panels between two legs, circuits of 20 A. Share of 0.8: NEC 210.20(A). Five per cent below nominal: range A of
+ * ANSI C84.1, from memory.
+ */
 export const defaultPower120: Power = {
   supply: { kind: 'wye', legToNeutralV: 120, lowestShare: 0.95 },
   connection: 'leg-to-leg',

@@ -8,7 +8,7 @@ const formatters = new Map<string, Intl.NumberFormat>();
 
 /**
  * A number with the locale's decimal sign. From five digits on, groups of three stand apart by a narrow no-break space,
- * so that no reader takes a thousands mark for a decimal sign. Source: SI Brochure, 9th edition, 5.4.4.
+ * so that no reader takes a thousands mark for a decimal sign. Source: SI Brochure, 9th edition, 5.4.4 (from memory).
  */
 export function formatNumber(value: number, decimals: Decimals, locale: string): string {
   const key = `${locale} ${decimals.least} ${decimals.most}`;

@@ -1,6 +1,6 @@
 import type { Rate } from './format-rate';
 
-/** Rates that exist 1000/1001 slower too. Source: the pairs of ITU-R BT.709-6 and BT.2020-2, and their multiples. */
+/** Rates that exist 1000/1001 slower too. Source: the pairs of ITU-R BT.709-6 and BT.2020-2 (from memory), and their multiples. */
 const nominalRates = [24, 30, 48, 60, 72, 90, 96, 120, 144, 180, 192, 240];
 
 const refused = { refused: 'A frame rate is a number such as 24, 23.976 or 60000/1001.' } as const;

@@ -3,7 +3,7 @@ import type { WallResult } from '../walls/wall-result';
 import { firstRing } from './first-ring';
 import { type JudgedCeiling, surfacePlace } from './judged-ceiling';
 
-/** A ring that turns this far leaves one way out, if any. */
+/** A ring that turns this far leaves one way out, if any (common practice, no source). */
 const NEARLY_CLOSED_DEG = 270;
 
 /** A nearly closed ring under a ceiling is a room of its own: how people leave it, and what sees smoke in it, changes. */

@@ -5,9 +5,9 @@ import type { Check, Place } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
 import { unusualFigures } from './unusual-figures';
 
-/** Pitch across and pitch up may differ by this share before the sheet contradicts itself. */
+/** Pitch across and pitch up may differ by this share before the sheet contradicts itself (common practice, no source). */
 const PITCH_SHARE = 0.02;
-/** The sheet's typical power and the plan's level may differ by this share of it. */
+/** The sheet's typical power and the plan's level may differ by this share of it (common practice, no source, from memory). */
 const TYPICAL_SHARE = 0.25;
 const MOST_PLACES = 50;
 

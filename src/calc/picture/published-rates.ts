@@ -1,7 +1,7 @@
 import type { FrameRate } from '../../plan/primitives';
 
 /**
- * Frame rates of ITU-R BT.709-6 and BT.2020-2, and 48 with its x1000/1001 rate (common practice, no source: 48 is in neither
+ * Frame rates of ITU-R BT.709-6 and BT.2020-2 (from memory), and 48 with its x1000/1001 rate (common practice, no source: 48 is in neither
  * list), slowest first.
  */
 export const publishedRates: readonly FrameRate[] = [

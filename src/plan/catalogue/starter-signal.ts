@@ -57,7 +57,7 @@ export const starterProcessors: readonly Processor[] = [
   },
 ];
 
-/** Invented breakouts: copper ports at the end of a fibre trunk. */
+/** Invented breakouts: copper ports at the end of a fibre trunk. From memory, common practice, no source. */
 export const starterBreakouts: readonly Breakout[] = [
   {
     id: 'sluice-8',
@@ -81,7 +81,7 @@ export const starterBreakouts: readonly Breakout[] = [
   },
 ];
 
-/** Invented render nodes. */
+/** Invented render nodes. From memory, common practice, no source. */
 export const starterNodes: readonly Node[] = [
   {
     id: 'mill-4',

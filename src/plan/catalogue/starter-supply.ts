@@ -29,7 +29,7 @@ export const starterDistros: readonly Distro[] = [
   },
 ];
 
-/** Invented cables, one of each kind that materials count. */
+/** Invented cables, one of each kind that materials count. From memory, common practice, no source. */
 export const starterCables: readonly Cable[] = [
   { id: 'home-run-20', name: 'Data, home run (invented)', kind: 'home-run', massKg: 1.9, price: 64 },
   { id: 'jumper-data', name: 'Data, panel to panel (invented)', kind: 'data-jumper', massKg: 0.1, price: 14 },
