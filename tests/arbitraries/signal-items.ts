@@ -104,6 +104,7 @@ export function wiredZones(shapes: readonly ZoneShape[]): { readonly zones: Zone
       processor: zone.processor,
       way: { kind: 'columns' },
       byHand: false,
+      ways: [],
       ports: zone.ports,
       portsLeast: zone.ports,
       breakouts: zone.breakouts,

@@ -1,9 +1,11 @@
+import type { WayOfWiring } from '../../plan/hand-change';
 import type { ExistingWiring, Signal } from '../../plan/signal';
 import { assembleRuns } from './assemble-runs';
 import { compareWays } from './compare-ways';
 import { traceExisting } from './existing/trace-existing';
 import type { LaidChanges } from './hand-changes/lay-hand-changes';
 import type { RunsResults, SurfaceRuns, ZoneRuns } from './run-result';
+import { wayKey } from './way-key';
 import type { StageInputs } from './wire-stage';
 import type { WiredZone } from './wire-zones';
 
@@ -22,7 +24,8 @@ export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges)
       zones.filter(({ surface }) => surface === i),
     ),
   );
-  const byZone = zones.map(zoneRuns);
+  const waysOf = new Map(zones.map(({ answer }) => [answer, knownWays(answer)]));
+  const byZone = zones.map((zone) => zoneRuns(zone, waysOf.get(zone.answer)!));
   const { runs } = assembled;
   const counts = runs.map(({ count }) => count);
   return {
@@ -49,13 +52,18 @@ function surfaceRuns(surfaceId: string, zones: readonly WiredZone[]): SurfaceRun
   };
 }
 
-function zoneRuns({ zone, ports, answer, wiring, byHand }: WiredZone): ZoneRuns {
+function knownWays({ ways }: WiredZone['answer']): readonly WayOfWiring[] {
+  return [...new Map(ways.map(({ way }) => [wayKey(way), way])).values()];
+}
+
+function zoneRuns({ zone, ports, answer, wiring, byHand }: WiredZone, ways: readonly WayOfWiring[]): ZoneRuns {
   const byBreakouts = ports.breakoutsAProcessor > 0 && ports.portsABreakout > 0;
   return {
     surfaceId: zone.surfaceId,
     processor: zone.processor,
     way: wiring.way,
     byHand,
+    ways,
     ports: wiring.ports,
     portsLeast: answer.least,
     breakouts: byBreakouts ? Math.ceil(wiring.ports / ports.portsABreakout) : 0,

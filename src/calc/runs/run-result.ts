@@ -32,7 +32,7 @@ export interface WayFigures {
   readonly fullestShare: number;
   readonly highestEntryMm: number;
   readonly entriesOutOfReach: number;
-  /** Distinct figures of run, of the zone that has most. */
+  /** Distinct figures of run in all its zones together. */
   readonly figures: number;
   readonly cableMm: number;
   /** The way by which most panels of the surface are wired. */
@@ -54,6 +54,8 @@ export interface ZoneRuns {
   readonly way: WayOfWiring;
   /** True where a hand change made it what it is. */
   readonly byHand: boolean;
+  /** Ways that the search knows for it, each once: those it may be given by hand. */
+  readonly ways: readonly WayOfWiring[];
   readonly ports: number;
   readonly portsLeast: number;
   /** Breakouts with a run on them; 0 on a processor with direct ports. */

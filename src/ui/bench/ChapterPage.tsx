@@ -1,7 +1,6 @@
 import { type ReactNode, useId } from 'react';
 import { type PageId, pageById } from '../state/pages';
 import { useEvaluation } from '../state/use-evaluation';
-import { EmptyState } from '../widgets/EmptyState';
 import { FigureList } from '../widgets/FigureList';
 import { useFormat } from '../widgets/use-format';
 import { CheckList } from './CheckList';
@@ -51,9 +50,9 @@ export function ChapterPage({ page, given, result, resultNote, schedule, schedul
           {schedule}
         </ChapterSection>
       )}
-      {about.chapters.length > 0 && (
+      {working.length > 0 && (
         <ChapterSection title="Working">
-          {working.length > 0 ? <WorkingList steps={working} /> : <EmptyState title="No figure was worked out yet." />}
+          <WorkingList steps={working} />
         </ChapterSection>
       )}
       {caution}

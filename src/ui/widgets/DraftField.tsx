@@ -7,6 +7,8 @@ export interface DraftFieldProps<Value> {
   readonly value: Value;
   /** Writes a value so that reading it back gives the same value. */
   readonly format: (value: Value) => string;
+  /** What stands in the field while nobody is in it, where that is shorter; left out: as it is edited. */
+  readonly shorten?: (value: Value) => string;
   readonly read: (text: string) => Reading<Value>;
   /** Sets the value; a reason where it is refused. */
   readonly onCommit: (value: Value) => string | null;
@@ -34,6 +36,7 @@ export interface DraftFieldProps<Value> {
 export function DraftField<Value>(props: DraftFieldProps<Value>) {
   const { label, value, format, read, onCommit, explain, spin, lines = 'one' } = props;
   const held = format(value);
+  const [isInside, setInside] = useState(false);
   const [typedDraft, setDraft] = useState<FieldDraft | null>(null);
   const draft = typedDraft ?? restDraft(held);
   const reading = draft.typed ? read(draft.text) : null;
@@ -82,9 +85,13 @@ export function DraftField<Value>(props: DraftFieldProps<Value>) {
       data-field={props.field}
       data-typed={draft.typed ? '' : undefined}
       data-refused={draft.refusal === null ? undefined : ''}
-      value={draft.text}
+      value={draft.typed || isInside || !props.shorten ? draft.text : props.shorten(value)}
       onChange={(text) => setDraft(typeDraft(text))}
-      onBlur={commit}
+      onFocus={() => setInside(true)}
+      onBlur={() => {
+        setInside(false);
+        commit();
+      }}
       isInvalid={draft.refusal !== null}
       isDisabled={props.isDisabled ?? false}
     >

@@ -35,6 +35,12 @@ export function UnitField<Value extends number | null>(props: UnitFieldProps<Val
   const textOf = (figure: number | null) =>
     figure === null ? '' : editableQuantity(figure, unit, options, plain).text;
   const suffix = editableQuantity(value ?? 0, unit, options, plain).suffix;
+  /** A length between the marks of a tape reads to the sixteenth of an inch until one edits it. */
+  const shorten = (figure: number | null) => {
+    const exact = textOf(figure);
+    const isLong = unit === 'mm' && suffix === '' && exact.includes('.') && Math.abs(figure ?? 0) >= 25.4;
+    return isLong ? `≈ ${formatQuantity(figure ?? 0, unit, options, 1)}` : exact;
+  };
 
   function read(text: string): Reading<number | null> {
     if (text.trim() === '' && absent !== undefined) return { value: null };
@@ -50,6 +56,7 @@ export function UnitField<Value extends number | null>(props: UnitFieldProps<Val
       label={props.label}
       value={value}
       format={textOf}
+      shorten={shorten}
       read={read}
       // `read` gives null only where `absent` allows it, which is where Value holds null.
       onCommit={(next) => props.onCommit(next as Value)}

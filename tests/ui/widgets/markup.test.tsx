@@ -2,6 +2,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { CheckItem } from '../../../src/ui/widgets/CheckItem';
 import { ChoiceField } from '../../../src/ui/widgets/ChoiceField';
+import { DisplayContext } from '../../../src/ui/widgets/display-context';
 import { FigureTable } from '../../../src/ui/widgets/FigureTable';
 import { ProgressBar } from '../../../src/ui/widgets/ProgressBar';
 import { StatusGlyph } from '../../../src/ui/widgets/StatusGlyph';
@@ -27,6 +28,21 @@ test('UnitField is a spinbutton with its figure and unit in words', () => {
   expect(markup).toContain('aria-valuenow="2100"');
   expect(markup).toContain('value="2.10"');
   expect(markup).toContain('data-field="signal.reachMm"');
+});
+
+test('UnitField of a length between the marks of a tape reads rounded and says so; in words it stays exact', () => {
+  // 20 m is 787.4016 in: 65' 7.4016", to the sixteenth 65' 7 3/8".
+  const inFeet = (mm: number) =>
+    renderToStaticMarkup(
+      <DisplayContext.Provider value={{ lengths: 'feet', locale: 'en-US', currency: 'USD' }}>
+        <UnitField label="Across" value={mm} unit="mm" onCommit={nothing} />
+      </DisplayContext.Provider>,
+    )
+      .replaceAll('&quot;', '"')
+      .replaceAll('&#x27;', "'");
+  expect(inFeet(20_000)).toContain(`value="≈ 65' 7 3/8""`);
+  expect(inFeet(20_000)).toContain(`aria-valuetext="65' 7.401575""`);
+  expect(inFeet(7315.2)).toContain(`value="24' 0""`);
 });
 
 test('UnitField of what nobody stated is empty and says so', () => {

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { scheduleMaterials } from '../../../sheets/schedule-materials';
 import { ChapterPage } from '../../bench/ChapterPage';
+import { downloadBytes } from '../../bench/download-bytes';
 import { PlanCount, PlanUnit } from '../../bench/PlanFields';
 import { useEvaluation } from '../../state/use-evaluation';
 import { usePlan } from '../../state/use-plan';
@@ -8,7 +9,6 @@ import { Button } from '../../widgets/Button';
 import { FigureList } from '../../widgets/FigureList';
 import { useFormat } from '../../widgets/use-format';
 import { BillTable } from './BillTable';
-import { downloadBytes } from './download-bytes';
 
 /** The bill: every countable thing, needed, spare, owned and to get; as a table, a file and a print. */
 export function MaterialsPage() {

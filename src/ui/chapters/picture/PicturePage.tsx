@@ -1,5 +1,7 @@
+import { stopsOf } from '../../../calc/levers/stops-of';
 import { ChapterPage, ChapterSection } from '../../bench/ChapterPage';
 import { modeWords } from '../../bench/mode-words';
+import { useBench } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
 import { FigureTable } from '../../widgets/FigureTable';
 import { useFormat } from '../../widgets/use-format';
@@ -10,6 +12,9 @@ import { WhatMustChange } from './WhatMustChange';
 /** Rates and depths: what runs, what else must be served, what fits, and what must change if it does not. */
 export function PicturePage() {
   const picture = useEvaluation((evaluation) => evaluation.picture.results);
+  const panelsShort = useBench(
+    ({ plan, evaluation }) => evaluation !== null && stopsOf('panels', evaluation, plan).length > 0,
+  );
   const format = useFormat();
   return (
     <ChapterPage
@@ -35,6 +40,11 @@ export function PicturePage() {
           <ChapterSection title="What must change" note="every change alone, the least that makes it fit">
             <WhatMustChange topic="signal" />
           </ChapterSection>
+          {panelsShort && (
+            <ChapterSection title="What must change for the panels" note="there are not enough of them">
+              <WhatMustChange topic="panels" />
+            </ChapterSection>
+          )}
         </>
       }
     />

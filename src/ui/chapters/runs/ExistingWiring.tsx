@@ -1,8 +1,11 @@
 import { useState } from 'react';
 import { type BadRow, readWiring } from '../../../calc/runs/existing/read-wiring';
+import { scheduleWiring } from '../../../sheets/schedule-wiring';
 import { ChapterSection } from '../../bench/ChapterPage';
+import { downloadBytes } from '../../bench/download-bytes';
 import { useActions } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
+import { usePlan } from '../../state/use-plan';
 import { Button } from '../../widgets/Button';
 import { FigureList } from '../../widgets/FigureList';
 import { useFormat } from '../../widgets/use-format';
@@ -12,6 +15,10 @@ const badShown = 20;
 /** A wiring that exists already: read from a table of panel, port, place, and checked as it stands. */
 export function ExistingWiring() {
   const existing = useEvaluation((evaluation) => evaluation.runs.results.existing);
+  const runs = useEvaluation((evaluation) => evaluation.runs.results);
+  const surfaces = useEvaluation((evaluation) => evaluation.surfaces);
+  const name = usePlan((plan) => plan.name);
+  const currency = usePlan((plan) => plan.currency);
   const { dispatch } = useActions();
   const format = useFormat();
   const [bad, setBad] = useState<readonly BadRow[]>([]);
@@ -27,11 +34,24 @@ export function ExistingWiring() {
       });
   }
 
+  async function saveTemplate(): Promise<void> {
+    const { scheduleToCsv } = await import('../../../files/schedule-to-csv');
+    downloadBytes(scheduleToCsv(scheduleWiring({ surfaces, runs }), currency), `${name} wiring.csv`, 'text/csv');
+  }
+
   return (
     <ChapterSection title="A wiring that exists" note="a table of panel, port, place">
       <label className="file-choice">
         Read a CSV file <input type="file" accept=".csv,text/csv" onChange={(event) => read(event.target.files?.[0])} />
       </label>
+      {runs.runs.length > 0 && (
+        <p className="lede">
+          <Button small onClick={saveTemplate}>
+            Save the present wiring as CSV
+          </Button>{' '}
+          to change it in a spreadsheet and read it back.
+        </p>
+      )}
       {bad.length > 0 && (
         <ul className="stops">
           {bad.slice(0, badShown).map(({ line, reason }) => (

@@ -58,7 +58,7 @@ export function BuildsTable({ caption, plan, builds, isCurrent, isChosen, more }
           aria-label={`What stops ${build.panelName}, ${build.columns} columns of ${build.rows}`}
           onClick={() => setAsked(isOpen ? null : build.key)}
         >
-          {isOpen ? 'Close' : `${found.length} …`}
+          {isOpen ? 'Close' : `Show ${found.length}`}
         </Button>
       );
     },

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { CatalogueItem } from '../../../plan/find-item';
 import { useActions } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
@@ -7,8 +8,8 @@ import { useFormat } from '../../widgets/use-format';
 
 const notStated = 'not stated';
 
-/** Every item of the catalogue: needed by the plan, owned, and how many more can be had. */
-export function StockTable() {
+/** Every item of the catalogue: needed by the plan, owned, and how many more can be had. Its many fields are left alone when the page about them is drawn anew. */
+export const StockTable = memo(function StockTable() {
   const catalogue = usePlan((plan) => plan.catalogue);
   const lines = useEvaluation((evaluation) => evaluation.materials.results.lines);
   const format = useFormat();
@@ -43,7 +44,7 @@ export function StockTable() {
       </table>
     </section>
   );
-}
+});
 
 function StockField({
   itemId,
