@@ -7,13 +7,18 @@ import { usedPanels } from './used-panels';
 
 const textbook: Source = { kind: 'source', text: 'any circuits textbook' };
 
+/** The share is the plan's; where it is that of NEC practice, which the default is everywhere, the line says so. */
+function asPlanned(share: number): Source {
+  const nec = `; ${share} is NEC practice for a load that lasts (${continuousLoad.source}), elsewhere common practice`;
+  return { kind: 'given', text: `rating and share as planned${share === continuousLoad.usableShare ? nec : ''}` };
+}
+
 /** Volts across a circuit at the low end of the supply's range, and panels of each type on one circuit. */
 export function workCircuits(inputs: PowerInputs): Step[] {
   const { power } = inputs;
   const { lowestV } = legScheme(power);
   const factor = power.connection === 'leg-to-neutral' ? '' : power.supply.kind === 'wye' ? 'sqrt(3) * ' : '2 * ';
   const usableA = power.circuit.ratedA * power.circuit.usableShare;
-  const isNec = power.circuit.usableShare === continuousLoad.usableShare;
   const common: Step[] = [
     {
       figure: 'panels a circuit',
@@ -31,7 +36,7 @@ export function workCircuits(inputs: PowerInputs): Step[] {
       numbers: { rated: power.circuit.ratedA, share: power.circuit.usableShare },
       value: usableA,
       unit: 'A',
-      source: isNec ? { kind: 'source', text: continuousLoad.source } : { kind: 'given', text: 'share as planned' },
+      source: asPlanned(power.circuit.usableShare),
     },
   ];
   const steps = usedPanels(inputs).flatMap((panel): Step[] => {

@@ -22,3 +22,12 @@ test('workCircuits shows the power chain only where the sheet states one', () =>
 test('workCircuits counts no panels that draw nothing', () => {
   expect(figureOf(powerInputs({ panels: [powerPanel('p', { fullWhiteW: 0 })] }), 'panels')).toBeUndefined();
 });
+
+// NEC 210.20(A); elsewhere the same share is common practice, no source: a plan for 230 V does not claim the code.
+test('workCircuits calls the share the plan’s own, and names NEC beside common practice only where it is that share', () => {
+  const sourceOf = (usableShare: number) =>
+    workCircuits(powerInputs({}, { circuit: { ratedA: 16, usableShare } })).find((s) => s.symbol === 'usable')!.source;
+  expect(sourceOf(0.8)).toMatchObject({ kind: 'given' });
+  expect(sourceOf(0.8).text).toMatch(/NEC.*common practice/);
+  expect(sourceOf(0.7)).toEqual({ kind: 'given', text: 'rating and share as planned' });
+});

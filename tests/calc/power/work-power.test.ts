@@ -62,15 +62,6 @@ describe('workPower', () => {
     expect(value('panels a circuit, Panel p')).toBe(results.panelsACircuit[0]!.panels);
   });
 
-  it('names NEC as the source of a share of 0.8, and the plan of any other', () => {
-    const share = (usableShare: number) => {
-      const inputs = inputsOf(wall, { circuit: { ratedA: 16, usableShare } });
-      return workPower(inputs, computePower(inputs)).find((step) => step.symbol === 'usable')!.source.kind;
-    };
-    expect(share(0.8)).toBe('source');
-    expect(share(0.9)).toBe('given');
-  });
-
   it('of an empty stage works out watts only', () => {
     const inputs = inputsOf(surfaceSet());
     expect(workPower(inputs, computePower(inputs)).map((step) => step.unit)).toEqual(['W', 'W']);
