@@ -1,27 +1,8 @@
 import type { Check } from '../chapter';
 import { setFieldsFix } from '../set-fields-fix';
+import { checkKnownPanels } from '../surfaces/check-known-panels';
 import { type MassesInputs, platePressureKpa } from './compute-masses';
 import type { MassesResults, SurfaceMass } from './mass-result';
-
-/** Panels that the catalogue does not have, which weigh nothing in the sums. */
-function checkKnown({ panels, surfaces }: MassesInputs): Check[] {
-  const missing = surfaces.surfaces.filter((surface) =>
-    surface.types.some((type) => !panels.some((panel) => panel.id === type.panelId)),
-  );
-  if (missing.length === 0) return [];
-  return [
-    {
-      id: 'masses.panel-unknown',
-      chapter: 'masses',
-      severity: 'stop',
-      measured: null,
-      limit: null,
-      unit: 'kg',
-      where: missing.map((surface) => ({ kind: 'surface', name: surface.letter })),
-      sentence: 'The catalogue does not have a panel that stands here; the masses leave it out.',
-    },
-  ];
-}
 
 /** Largest plate worth offering; beyond it the load wants another way to the floor. From memory, common practice. */
 const largestPlateM2 = 2;
@@ -81,5 +62,13 @@ function checkFloor({ masses }: MassesInputs, { surfaces }: MassesResults): Chec
 }
 
 export function checkMasses(inputs: MassesInputs, results: MassesResults): Check[] {
-  return [...checkKnown(inputs), ...checkFloor(inputs, results)];
+  return [
+    ...checkKnownPanels(inputs, {
+      id: 'masses.panel-unknown',
+      chapter: 'masses',
+      unit: 'kg',
+      sentence: 'The catalogue does not have a panel that stands here; the masses leave it out.',
+    }),
+    ...checkFloor(inputs, results),
+  ];
 }

@@ -1,4 +1,5 @@
 import type { Check, Place } from '../chapter';
+import { checkKnownPanels } from '../surfaces/check-known-panels';
 import { continuousLoad } from '../tables/continuous-load';
 import type { PowerInputs } from './compute-power';
 import { legScheme } from './leg-scheme';
@@ -6,26 +7,6 @@ import { panelCurrent } from './panel-current';
 import { ampsTolerance, fitsWithin } from './panels-within';
 import type { PowerResults } from './power-result';
 import { usedPanels } from './used-panels';
-
-/** Panels that the catalogue does not have. */
-function checkKnown({ panels, surfaces }: PowerInputs): Check[] {
-  const missing = surfaces.surfaces.filter((surface) =>
-    surface.types.some((type) => !panels.some((panel) => panel.id === type.panelId)),
-  );
-  if (missing.length === 0) return [];
-  return [
-    {
-      id: 'power.panel-unknown',
-      chapter: 'power',
-      severity: 'stop',
-      measured: null,
-      limit: null,
-      unit: 'W',
-      where: missing.map((surface) => ({ kind: 'surface', name: surface.letter })),
-      sentence: 'The catalogue does not have a panel that stands here, so what the legs carry cannot be said.',
-    },
-  ];
-}
 
 /** The fullest circuit against what it may carry. One panel above that is the only way to fail. */
 function checkFullest(inputs: PowerInputs, { circuits }: PowerResults): Check[] {
@@ -85,5 +66,14 @@ function checkShare({ power }: PowerInputs): Check[] {
 }
 
 export function checkCircuits(inputs: PowerInputs, results: PowerResults): Check[] {
-  return [...checkKnown(inputs), ...checkFullest(inputs, results), ...checkShare(inputs)];
+  return [
+    ...checkKnownPanels(inputs, {
+      id: 'power.panel-unknown',
+      chapter: 'power',
+      unit: 'W',
+      sentence: 'The catalogue does not have a panel that stands here, so what the legs carry cannot be said.',
+    }),
+    ...checkFullest(inputs, results),
+    ...checkShare(inputs),
+  ];
 }
