@@ -2,6 +2,7 @@ import type { Wish } from '../../plan/wish';
 import type { Check, Place } from '../chapter';
 import { type JudgedWall, surfacePlace } from './judged-wall';
 import { turnsHalf } from './turns-half';
+import { wallAcrossMm } from './wall-across';
 
 /** A diameter may miss the wish by this share before it is pointed at; 'about 20 m' asks no more (common practice, no source). */
 const DIAMETER_SHARE = 0.02;
@@ -12,7 +13,7 @@ export function checkWishedWall(judged: JudgedWall, wished: Wish['wall']): Check
   const { columnWidthMm, table } = result;
   const rowMm = Math.max(...table.types.map((type) => type.heightMm));
   const isRing = wished.form === 'ring';
-  const across = isRing ? result.insideDiameterMm : endToEnd(result.frontMm);
+  const across = wallAcrossMm(wished.form, result);
   const checks: Check[] = [];
   const hold = (
     key: 'across' | 'height' | 'opening',
@@ -44,9 +45,4 @@ export function checkWishedWall(judged: JudgedWall, wished: Wish['wall']): Check
   if (isRing && turnsHalf(result.turnsDeg))
     hold('opening', result.openingMm, wished.openingMm, columnWidthMm, 'an opening');
   return checks;
-}
-
-function endToEnd(frontMm: Float64Array): number {
-  const last = frontMm.length;
-  return Math.sqrt((frontMm[last - 2]! - frontMm[0]!) ** 2 + (frontMm[last - 1]! - frontMm[1]!) ** 2);
 }

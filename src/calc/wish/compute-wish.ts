@@ -2,6 +2,7 @@ import type { Wish } from '../../plan/wish';
 import type { HeatResults } from '../heat/heat-result';
 import type { MaterialsResults } from '../materials/material-result';
 import type { PictureResults } from '../picture/picture-result';
+import { wallAcrossMm } from '../walls/wall-across';
 import type { WallResult } from '../walls/wall-result';
 import type { WishLine, WishResults } from './wish-result';
 
@@ -12,13 +13,6 @@ export interface WishInputs {
   readonly picture: PictureResults;
   readonly heat: HeatResults;
   readonly materials: MaterialsResults;
-}
-
-/** Inside diameter of a ring, or from end to end of a flat wall along its face: what the wish calls across. */
-function acrossMm(wish: Wish, { insideDiameterMm, frontMm }: WallResult): number | null {
-  if (wish.wall.form === 'ring') return insideDiameterMm;
-  const last = frontMm.length;
-  return Math.hypot(frontMm[last - 2]! - frontMm[0]!, frontMm[last - 1]! - frontMm[1]!);
 }
 
 /** Needed counts beside what is owned and can be had, where somebody stated either. */
@@ -44,7 +38,7 @@ export function computeWish({ wish, wall, heat, materials }: WishInputs): WishRe
   const across = wish.wall.form === 'ring' ? 'Inside diameter' : 'Length of the wall';
   return {
     lines: [
-      line(across, 'wish.wall.acrossMm', wish.wall.acrossMm, stands ? acrossMm(wish, wall) : null, 'mm'),
+      line(across, 'wish.wall.acrossMm', wish.wall.acrossMm, stands ? wallAcrossMm(wish.wall.form, wall) : null, 'mm'),
       line('Height of the wall', 'wish.wall.heightMm', wish.wall.heightMm, stands ? wall.heightMm : null, 'mm'),
       line('Opening', 'wish.wall.openingMm', wish.wall.openingMm, wall?.openingMm ?? null, 'mm'),
       line('Cooling', 'wish.coolingW', wish.coolingW, heat.fullWhiteW, 'W'),
