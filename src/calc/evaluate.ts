@@ -257,6 +257,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       wish,
       wall: wallsNow.results.walls[0] ?? null,
       picture: picture.results,
+      power: power.results,
       heat: heat.results,
       materials: materials.results,
     });

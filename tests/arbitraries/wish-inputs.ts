@@ -12,6 +12,7 @@ export function wishInputs(wish: Partial<Wish> = {}, changes: Partial<WishInputs
     wish: { ...defaultWish, ...wish },
     wall: null,
     picture: { surfaces: [], pixels: 0, rateBps: 0 },
+    power: { legs: [{ leg: 'L1', currentA: 82, limitA: 320 }], worstLegA: 82 },
     heat: computeHeat(heatInputs()),
     materials: computeMaterials(materialsInputs({ stock })),
     ...changes,

@@ -4,7 +4,7 @@ export interface WishLine {
   readonly field: string;
   readonly asked: number | null;
   readonly planned: number | null;
-  readonly unit: 'mm' | 'A' | 'W' | 'money' | 'count' | 'm2';
+  readonly unit: 'mm' | 'A' | 'W' | 'money' | 'count';
 }
 
 export interface WishResults {

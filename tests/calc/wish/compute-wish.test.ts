@@ -15,6 +15,18 @@ describe('computeWish', () => {
     expect(lineOf('Budget')).toMatchObject({ asked: null });
   });
 
+  it('sets the fullest leg beside what the service points carry', () => {
+    expect(lineOf('Supply, the fullest leg')).toMatchObject({ asked: 320, planned: 82, unit: 'A' });
+    const power = { legs: [{ leg: 'L1' as const, currentA: 82, limitA: null }], worstLegA: null };
+    expect(lineOf('Supply, the fullest leg', {}, { power })).toMatchObject({ asked: null, planned: null });
+  });
+
+  it('asks an opening of a ring alone', () => {
+    const wish = { wall: { ...defaultWish.wall, form: 'flat' as const } };
+    expect(lineOf('Opening')).toBeDefined();
+    expect(lineOf('Opening', wish)).toBeUndefined();
+  });
+
   it('sets the first wall beside the wished ring', () => {
     const wall = { ...wallOf({ columns: 10, rows: 4, jointDeg: 5 }), insideDiameterMm: 11_444, openingMm: 4000 };
     const wish = { wall: { form: 'ring' as const, acrossMm: 12_000, heightMm: 2500, openingMm: 3900 } };
