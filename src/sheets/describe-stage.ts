@@ -1,3 +1,4 @@
+import { counted } from '../units/counted';
 import type { Format } from './format';
 import type { StageParts } from './stage-parts';
 
@@ -9,11 +10,11 @@ export function describeStage({ walls, ceilings }: Pick<StageParts, 'walls' | 'c
     const inside = wall.insideDiameterMm === null ? [] : [`${format(wall.insideDiameterMm, 'mm')} across inside`];
     const opening = wall.openingMm === null ? [] : [`open by ${format(wall.openingMm, 'mm')}`];
     const high = `${format(wall.heightMm, 'mm')} high`;
-    return `${[`${name(wall)}: ${wall.columns} columns of ${wall.rows} rows`, high, ...inside, ...opening].join(', ')}.`;
+    return `${[`${name(wall)}: ${counted(wall.columns, 'column')} of ${counted(wall.rows, 'row')}`, high, ...inside, ...opening].join(', ')}.`;
   });
   const ofCeilings = ceilings.map(({ table, ...ceiling }) => {
     const trim = table.count === 0 ? '' : `, trim ${format(table.zMm[0]!, 'mm')}`;
-    return `${name(ceiling)}: ${table.count} panels overhead${trim}.`;
+    return `${name(ceiling)}: ${counted(table.count, 'panel')} overhead${trim}.`;
   });
   return [...ofWalls, ...ofCeilings].join(' ') || 'Nothing stands on the stage yet.';
 }

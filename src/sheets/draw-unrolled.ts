@@ -1,4 +1,5 @@
 import type { SurfaceTable } from '../calc/surfaces/surface-table';
+import { counted } from '../units/counted';
 import { dataChains, powerChains } from './chains';
 import { cutStrips } from './cut-strips';
 import { drawChains } from './draw-chains';
@@ -163,7 +164,7 @@ function boxOf(grid: UnrolledGrid, side: EdgeSide) {
 function title(table: SurfaceTable, format: Format): string {
   const width = (table.types[0]?.widthMm ?? 0) * table.columns;
   const name = table.name === '' ? table.letter : `${table.letter} ${table.name}`;
-  return `${name} unrolled: ${table.columns} columns of ${table.rows} rows, ${format(width, 'mm')} along the face`;
+  return `${name} unrolled: ${counted(table.columns, 'column')} of ${counted(table.rows, 'row')}, ${format(width, 'mm')} along the face`;
 }
 
 function sideNote(table: SurfaceTable, from: From): string {

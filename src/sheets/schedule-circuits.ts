@@ -1,4 +1,5 @@
 import { panelAt } from '../calc/surfaces/panel-at';
+import { counted } from '../units/counted';
 import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
@@ -37,7 +38,7 @@ export function scheduleCircuits({ surfaces, power }: Pick<StageParts, 'surfaces
     },
     panelOf: (index) => order[circuits[index]!.start] ?? null,
     totals: [
-      `${circuits.length} circuits`,
+      counted(circuits.length, 'circuit'),
       null,
       null,
       circuits.reduce((total, circuit) => total + circuit.count, 0),

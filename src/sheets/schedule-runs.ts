@@ -1,4 +1,5 @@
 import { panelAt } from '../calc/surfaces/panel-at';
+import { counted } from '../units/counted';
 import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
@@ -40,7 +41,7 @@ export function scheduleRuns({ surfaces, zones, runs }: Pick<StageParts, 'surfac
     },
     panelOf: (index) => runs.order[runs.runs[index]!.start] ?? null,
     totals: [
-      `${runs.runs.length} ports`,
+      counted(runs.runs.length, 'port'),
       null,
       null,
       sum(runs.runs, (run) => run.count),

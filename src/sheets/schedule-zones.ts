@@ -1,3 +1,4 @@
+import { counted } from '../units/counted';
 import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
@@ -45,7 +46,7 @@ export function scheduleZones({ surfaces, zones }: Pick<StageParts, 'surfaces' |
     },
     totals: [
       null,
-      `${zones.length} zones`,
+      counted(zones.length, 'zone'),
       null,
       null,
       zones.reduce((total, zone) => total + zone.panels, 0),

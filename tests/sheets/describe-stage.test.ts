@@ -13,7 +13,7 @@ it('describeStage says what stands there and what hangs over it', () => {
 
 it('describeStage leaves out what a flat wall has not, and says when there is nothing', () => {
   expect(describeStage(stageFixture({ columns: 2, rows: 1, jointDeg: 0 }), format)).toBe(
-    'A Wall: 2 columns of 1 rows, 500 mm high.',
+    'A Wall: 2 columns of 1 row, 500 mm high.',
   );
   expect(describeStage({ walls: [], ceilings: [] }, format)).toMatch(/Nothing/);
 });

@@ -1,4 +1,5 @@
 import { produce } from 'immer';
+import { counted } from '../../units/counted';
 import { countResting } from '../count-resting';
 import type { Panel } from '../panel';
 import type { Plan } from '../plan';
@@ -28,8 +29,8 @@ export const useBuild: CommandDefinition<'use-build', UseBuildArguments> = {
     const next = withHolesOf(old, args.wall);
     const { handChanges, holes } = countResting(next, plan.handChanges);
     const resting = [
-      ...(handChanges > 0 ? [`${handChanges} ${handChanges === 1 ? 'change' : 'changes'} by hand`] : []),
-      ...(holes > 0 ? [`${holes} ${holes === 1 ? 'hole' : 'holes'}`] : []),
+      ...(handChanges > 0 ? [counted(handChanges, 'change by hand', 'changes by hand')] : []),
+      ...(holes > 0 ? [counted(holes, 'hole')] : []),
     ];
     const rests = resting.length === 0 ? '' : `; at rest: ${resting.join(', ')}`;
     return old === undefined ? `add ${nameOf(next)}` : `replace ${nameOf(old)} by the build found${rests}`;
