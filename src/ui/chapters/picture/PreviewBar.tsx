@@ -14,20 +14,23 @@ const figures: readonly Figure[] = [
   ['Ports', ({ headline }, format) => format(headline.portsUsed, 'count')],
   ['Fullest port', ({ headline }, format) => format(headline.fullestPortShare, 'share', 'none')],
   ['Processors', ({ headline }, format) => format(headline.processors, 'count')],
-  ['Breakouts', ({ headline }, format) => format(headline.breakouts, 'count')],
-  ['Stops in all', ({ checks }, format) => format(checks.filter((c) => c.severity === 'stop').length, 'count')],
+  ['Stops', ({ checks }, format) => format(checks.filter((c) => c.severity === 'stop').length, 'count')],
 ];
 
 /** What the stage comes to now and with the change that is previewed; Keep makes it, Drop leaves the plan untouched. */
 export function PreviewBar() {
   const preview = useBench((state) => state.preview);
   const now = useBench((state) => state.evaluation);
+  const alsoServes = useBench(({ plan }) => plan.picture.alsoServe.length > 0);
   const { keepPreview, endPreview } = useActions();
   const format = useFormat();
   if (!preview) return null;
   return (
     <div className="preview-bar">
-      <span role="status">Previewing {preview.label}; the plan is untouched.</span>
+      <span role="status">
+        Previewing {preview.label}
+        {alsoServes ? ', with what else must be served' : ''}; the plan is untouched.
+      </span>
       <Button small look="primary" onClick={keepPreview}>
         Keep
       </Button>
