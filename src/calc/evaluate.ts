@@ -145,7 +145,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     heat: chapterOf(
       'heat',
       (inputs: HeatInputs & { readonly coolingW: number | null }) => computeHeat(inputs),
-      (inputs, results) => checkHeat(inputs.coolingW, results),
+      checkHeat,
       workHeat,
     ),
     masses: chapterOf('masses', computeMasses, checkMasses, workMasses),

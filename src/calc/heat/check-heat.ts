@@ -1,5 +1,13 @@
+import type { Heat } from '../../plan/site';
 import type { Check } from '../chapter';
 import type { HeatResults } from './heat-result';
+
+/** What the heat is held against. */
+export interface HeatLimits {
+  /** Cooling on site; null: not stated. */
+  readonly coolingW: number | null;
+  readonly heat: Pick<Heat, 'roomRiseK'>;
+}
 
 /** Heat at full white and typically against the cooling on site in watts; null where nobody stated it. */
 function checkCooling(coolingW: number | null, { fullWhiteW, typicalW }: HeatResults): Check {
@@ -36,7 +44,7 @@ function checkCooling(coolingW: number | null, { fullWhiteW, typicalW }: HeatRes
 }
 
 /** How long the air alone holds out without cooling. Nobody states how long a shoot must, so this never marks the chapter. */
-function checkWarmUp({ warmUpMin }: HeatResults): Check {
+function checkWarmUp({ roomRiseK }: HeatLimits['heat'], { warmUpMin }: HeatResults): Check {
   const isKnown = warmUpMin !== null;
   return {
     id: 'heat.warm-up',
@@ -47,12 +55,13 @@ function checkWarmUp({ warmUpMin }: HeatResults): Check {
     unit: 'min',
     where: [{ kind: 'field', name: isKnown ? 'heat.roomRiseK' : 'wish.hall' }],
     sentence: isKnown
-      ? 'Without cooling, full white warms the air of the hall in {measured} by what stops a shoot; walls and floor take up heat too, so in truth it takes longer.'
+      ? 'Without cooling, full white warms the air of the hall by {rise} in {measured}; walls and floor take up heat too, so in truth it takes longer.'
       : 'The hall is not stated, so how soon it warms up without cooling cannot be said.',
+    values: { rise: { value: roomRiseK, unit: 'K' } },
   };
 }
 
 /** Every check of the Heat chapter; none where nothing gives heat. */
-export function checkHeat(coolingW: number | null, results: HeatResults): Check[] {
-  return results.fullWhiteW > 0 ? [checkCooling(coolingW, results), checkWarmUp(results)] : [];
+export function checkHeat({ coolingW, heat }: HeatLimits, results: HeatResults): Check[] {
+  return results.fullWhiteW > 0 ? [checkCooling(coolingW, results), checkWarmUp(heat, results)] : [];
 }

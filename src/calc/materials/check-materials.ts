@@ -16,7 +16,7 @@ function checkPrices({ lines, unpriced }: MaterialsResults): Check {
     where: placesOf(lines.filter(({ priceEach }) => priceEach === null)),
     sentence:
       unpriced > 0
-        ? '{measured} lines of the bill have no price; the totals leave them out.'
+        ? 'Lines of the bill that have no price, which the totals leave out: {measured}.'
         : 'Every line of the bill has a price.',
   };
 }
@@ -37,7 +37,8 @@ function checkListed(inputs: MaterialsInputs, { lines }: MaterialsResults): Chec
       limit: null,
       unit: 'count',
       where: placesOf(missing),
-      sentence: 'The catalogue does not have {measured} of the things that are needed; mass and price leave them out.',
+      sentence:
+        'Things that are needed and that the catalogue does not have: {measured}. Mass and price leave them out.',
     },
   ];
 }
@@ -64,7 +65,7 @@ function checkSpares({ lines }: MaterialsResults): Check[] {
       unit: 'count',
       where: placesOf([worst, ...short.filter((line) => line !== worst)]),
       sentence:
-        'With spares {measured} are wanted; {limit} are owned or can be had: enough for the plan, not for its spares.',
+        'Wanted with spares: {measured}; owned or to be had: {limit}. That is enough for the plan, not for its spares.',
     },
   ];
 }

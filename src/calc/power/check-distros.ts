@@ -67,7 +67,7 @@ function checkFullest({ power }: PowerInputs, { distros }: PowerResults, distro:
       limit: distro.circuits,
       unit: 'count',
       where: [{ kind: 'distro', name: `distro ${byCircuits.number}` }],
-      sentence: 'The fullest distro feeds {measured} circuits of {limit}.',
+      sentence: 'Circuits on the fullest distro: {measured} of {limit}.',
     },
     {
       id: 'power.distro-leg',

@@ -19,7 +19,7 @@ export function checkBudget(budget: number | null, { lines, priceToGet, unpriced
     return [{ ...common, severity: 'stop', sentence: `${cost}, more than the budget of {limit}.` }];
   }
   if (unpriced > 0) {
-    const sentence = `${cost} of a budget of {limit}; {unpriced} lines of the bill have no price.`;
+    const sentence = `${cost} of a budget of {limit}; lines of the bill that have no price: {unpriced}.`;
     return [{ ...common, severity: 'watch', sentence }];
   }
   return [{ ...common, severity: 'pass', sentence: `${cost} of a budget of {limit}.` }];

@@ -39,7 +39,7 @@ function checkItem(line: MaterialLine, owned: number | null, obtainable: number 
         ...common,
         severity: 'stop',
         limit,
-        sentence: `${line.name}: {measured} needed, only {limit} are there: {owned} owned and {obtainable} that can be had.`,
+        sentence: `${line.name}: {measured} needed, more than the {limit} there can be: {owned} owned and {obtainable} that can be had.`,
       };
 }
 
@@ -67,7 +67,7 @@ export function checkStock(stock: readonly Stock[], lines: readonly MaterialLine
       limit: null,
       unit: 'count',
       where: [...where, { kind: 'field', name: 'wish.stock' }],
-      sentence: 'Of {measured} kinds of item nobody stated how many are owned or can be had.',
+      sentence: 'Not stated: how many are owned or can be had. Kinds of item of which nobody said so: {measured}.',
     },
   ];
 }

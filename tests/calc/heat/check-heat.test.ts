@@ -4,7 +4,7 @@ import { computeHeat } from '../../../src/calc/heat/compute-heat';
 import { heatInputs, statedHall } from '../../arbitraries/heat-inputs';
 
 const check = (coolingW: number | null, hall = heatInputs().hall) =>
-  checkHeat(coolingW, computeHeat(heatInputs({ hall })));
+  checkHeat({ coolingW, heat: heatInputs().heat }, computeHeat(heatInputs({ hall })));
 
 describe('checkHeat', () => {
   it('heat.cooling: not stated is an offer without a limit', () => {
@@ -21,12 +21,16 @@ describe('checkHeat', () => {
 
   it('heat.warm-up: says what is missing, or how long the air holds out', () => {
     expect(check(null)[1]).toMatchObject({ measured: null, where: [{ kind: 'field', name: 'wish.hall' }] });
-    expect(check(null, statedHall)[1]).toMatchObject({ severity: 'offer', measured: expect.closeTo(20.48, 2) });
+    expect(check(null, statedHall)[1]).toMatchObject({
+      severity: 'offer',
+      measured: expect.closeTo(20.48, 2),
+      values: { rise: { value: 8, unit: 'K' } },
+    });
   });
 
   it('says nothing where nothing gives heat', () => {
     const heat = { people: 0, lampsW: 0, airRiseK: 10, roomRiseK: 8 };
-    expect(checkHeat(null, computeHeat(heatInputs({ heat, loads: [], signalW: 0 })))).toEqual([]);
+    expect(checkHeat({ coolingW: null, heat }, computeHeat(heatInputs({ heat, loads: [], signalW: 0 })))).toEqual([]);
   });
 
   it('has a name for every figure that a sentence shows', () => {
