@@ -1,10 +1,10 @@
+import { walkwayEdge } from '../calc/walls/walkway-edge';
 import type { PointMm, WallResult } from '../calc/walls/wall-result';
 import type { Zone } from '../calc/zones/zone-result';
 import { type ColumnCorners, columnCorners } from './column-corners';
 import type { Fill, LabelSeries, Stroke } from './drawing';
 import { LineBuilder } from './line-builder';
 import { tintCount } from './tint-panels';
-import { walkwayLine } from './walkway-line';
 
 export interface WallsDrawing {
   readonly fills: readonly Fill[];
@@ -34,10 +34,11 @@ export function drawWallsFromAbove(
       faces.segment(corners.frontLeft.xMm, -corners.frontLeft.yMm, corners.frontRight.xMm, -corners.frontRight.yMm);
       if (zone !== undefined && zone.firstColumn === column && column > 1) border(borders, corners);
     }
-    walkwayLine(wall, walkwayMm).forEach((point, i) => {
-      if (i === 0) walkway.moveTo(point.xMm, -point.yMm);
-      else walkway.lineTo(point.xMm, -point.yMm);
-    });
+    const edge = walkwayEdge(wall, walkwayMm);
+    for (let i = 0; i < edge.length; i += 2) {
+      if (i === 0) walkway.moveTo(edge[i]!, -edge[i + 1]!);
+      else walkway.lineTo(edge[i]!, -edge[i + 1]!);
+    }
     labels.push(...processorNames(wall, zones, walkwayMm), columnNumbers(wall));
   }
   const tintFills = tints.flatMap((lines, paint): readonly Fill[] =>

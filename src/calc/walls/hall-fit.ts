@@ -8,18 +8,20 @@ export interface HallFit {
   readonly neededMm: number;
   readonly hallMm: number;
   readonly fits: boolean;
+  /** True where what is needed across lies along the hall's width. */
+  readonly turned: boolean;
 }
 
 /** Lays the needed space along the hall either way round. Sides that agree within a micrometre fit. */
 export function hallFit({ acrossMm, alongMm }: SpaceNeeded, hallLengthMm: number, hallWidthMm: number): HallFit {
-  const laid = (first: number, second: number): HallFit => {
+  const laid = (first: number, second: number, turned: boolean): HallFit => {
     const [spareMm, neededMm, hallMm] =
       hallLengthMm - first <= hallWidthMm - second
         ? [hallLengthMm - first, first, hallLengthMm]
         : [hallWidthMm - second, second, hallWidthMm];
-    return { spareMm, neededMm, hallMm, fits: spareMm >= -0.001 };
+    return { spareMm, neededMm, hallMm, fits: spareMm >= -0.001, turned };
   };
-  const straight = laid(acrossMm, alongMm);
-  const turned = laid(alongMm, acrossMm);
+  const straight = laid(acrossMm, alongMm, false);
+  const turned = laid(alongMm, acrossMm, true);
   return turned.spareMm > straight.spareMm ? turned : straight;
 }

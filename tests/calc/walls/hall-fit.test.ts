@@ -8,10 +8,12 @@ describe('hallFit', () => {
       neededMm: 28_000,
       hallMm: 30_000,
       fits: true,
+      turned: true,
     });
     expect(hallFit({ acrossMm: 28_000, alongMm: 21_000 }, 30_000, 22_000)).toMatchObject({
       spareMm: 1000,
       neededMm: 21_000,
+      turned: false,
     });
   });
 
@@ -21,6 +23,7 @@ describe('hallFit', () => {
       neededMm: 24_000,
       hallMm: 22_000,
       fits: false,
+      turned: false,
     });
   });
 
