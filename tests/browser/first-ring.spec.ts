@@ -1,25 +1,28 @@
-import { expect } from '@playwright/test';
+import { fillField } from './support/fill-field';
 import { openWorkbench } from './support/open-workbench';
-import { test } from './support/test';
+import { expect, test } from './support/test';
 
+/** Job (a): a hall 30 x 26 m, about a 20 m ring with a gap for a truck, 6 m high: which panel should we buy? */
 test('a hall and a wish alone lead to a ring that is used in one step and undone in one', async ({ page, clicks }) => {
   await openWorkbench(page);
   await page.getByRole('button', { name: 'Which panel suits our hall?' }).click();
-  const fill = async (name: string, text: string) => {
-    const field = page.getByRole('spinbutton', { name, exact: true });
-    await field.fill(text);
-    await field.press('Enter');
-  };
-  await fill('Hall, length', '30 m');
-  await fill('Hall, width', '26 m');
-  await fill('Inside diameter', '20 m');
-  await fill('Opening', '4 m');
-  await fill('Height', '6 m');
+  await fillField(page, 'Hall, length', '30 m');
+  await fillField(page, 'Hall, width', '26 m');
+  await fillField(page, 'Inside diameter', '20 m');
+  await fillField(page, 'Opening', '4 m');
+  await fillField(page, 'Height', '6 m');
   const builds = page.getByRole('region', { name: 'One best build for each panel' });
-  const use = builds.getByRole('button', { name: /^Use / }).first();
-  await use.click();
-  await expect(page.getByRole('region', { name: 'What is left' })).toContainText('Fullest port');
-  expect(clicks.count()).toBeLessThan(12);
+  const use = builds.getByRole('button', { name: /^Use / });
+  await expect(use).not.toHaveCount(0);
+  await expect(builds.getByText('…', { exact: true })).toHaveCount(0, { timeout: 30_000 });
+  await use.first().click();
+  await expect(page.getByRole('link', { name: /^Fullest port/ })).toContainText(/\d/);
+  // The way in, five fields, one ring.
+  expect(clicks.count()).toBeLessThanOrEqual(7);
+
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByRole('button', { name: 'Redo' })).toBeEnabled();
+  await expect(page.getByRole('link', { name: /^Fullest port/ })).toContainText('nothing to measure');
+  await expect(page.getByRole('spinbutton', { name: 'Inside diameter', exact: true })).toHaveValue('20.00');
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(page.getByRole('link', { name: /^Fullest port/ })).toContainText(/\d/);
 });

@@ -94,7 +94,7 @@ function figuresOf(
     fullestShare: capacity > 0 ? most(({ fullestPixels }) => fullestPixels) / capacity : 0,
     highestEntryMm: most(({ highestEntryMm }) => highestEntryMm ?? 0),
     entriesOutOfReach: sum(({ entriesOutOfReach }) => entriesOutOfReach),
-    figures: most(({ figures }) => figures),
+    figures: new Set(parts.flatMap(({ wiring }) => wiring.figureCodes)).size,
     cableMm: sum(({ cableMm }) => cableMm),
     chosen,
   };

@@ -2,6 +2,7 @@ import type { Signal } from '../../plan/signal';
 import type { PortsResults, SurfacePorts } from '../ports/port-result';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import type { Zone, ZonesResults } from '../zones/zone-result';
+import { matchZones } from './match-zones';
 import { runLimits } from './run-limits';
 import type { ZoneWiring } from './search/zone-wiring';
 import type { RunLimits } from './wiring-grid';
@@ -18,7 +19,7 @@ export interface WiredZone extends ZoneGrid {
   readonly limits: RunLimits;
   /** What the search found. */
   readonly answer: ZoneAnswer;
-  /** What holds: the search's choice, or what was made of it by hand. */
+  /** What holds: what was chosen for the surface's zones together, or what was made of it by hand. */
   readonly wiring: ZoneWiring;
   readonly byHand: boolean;
 }
@@ -31,10 +32,10 @@ export interface WireInputs {
   readonly solve: SolveZone;
 }
 
-/** Wires every zone of the stage as the search chooses. */
+/** Wires every zone of the stage as the search chooses, the zones of a surface together; in the order of zones. */
 export function wireZones({ signal, surfaces, ports, zones, solve }: WireInputs): WiredZone[] {
   const indexOf = new Map(surfaces.surfaces.map(({ surfaceId }, i) => [surfaceId, i]));
-  return zones.zones.map((zone) => {
+  const wired = zones.zones.map((zone): WiredZone => {
     const surface = indexOf.get(zone.surfaceId)!;
     const table = surfaces.surfaces[surface]!;
     const own = ports.surfaces[surface]!;
@@ -46,5 +47,10 @@ export function wireZones({ signal, surfaces, ports, zones, solve }: WireInputs)
       portsABreakout: own.portsABreakout,
     });
     return { zone, surface, table, ports: own, limits, grid, panels, answer, wiring: answer.chosen, byHand: false };
+  });
+  return surfaces.surfaces.flatMap((_, i) => {
+    const own = wired.filter(({ surface }) => surface === i);
+    const wirings = matchZones(own.map(({ answer }) => answer));
+    return own.map((zone, at) => ({ ...zone, wiring: wirings[at]! }));
   });
 }

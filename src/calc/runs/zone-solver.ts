@@ -14,6 +14,8 @@ export interface WiringTerms {
 export interface ZoneAnswer {
   readonly chosen: ZoneWiring;
   readonly ways: readonly ZoneWiring[];
+  /** Wirings that fit as well, put the user's priority as well and need as little hardware, the chosen one first: see `matchZones`. */
+  readonly peers: readonly ZoneWiring[];
   readonly least: number;
 }
 

@@ -2,9 +2,10 @@ import type { Mode } from '../../plan/picture';
 import type { Processor } from '../../plan/processor';
 import type { Signal, SurfaceSignal } from '../../plan/signal';
 import type { SurfacePorts } from '../ports/port-result';
+import { matchZones } from '../runs/match-zones';
 import { runLimits } from '../runs/run-limits';
 import { zoneGrid } from '../runs/zone-grid';
-import type { SolveZone } from '../runs/zone-solver';
+import type { SolveZone, ZoneAnswer } from '../runs/zone-solver';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { brokenLimit } from './broken-limit';
 import { measureStrip, rowEdges, type Strip } from './measure-strip';
@@ -130,11 +131,12 @@ function wireAll(inputs: CutInputs, zones: readonly ZoneRectangle[], most: numbe
     portsThere: ports.portsAProcessor,
     portsABreakout: ports.portsABreakout,
   };
-  const wired = new Map<ZoneRectangle, WiredZone>();
+  const answers = new Map<ZoneRectangle, ZoneAnswer>();
   for (const zone of [...zones].sort((a, b) => b.portsAtLeast - a.portsAtLeast)) {
-    const { chosen } = solve(zoneGrid(table, zone, signal.ceilingEntry).grid, limits, terms);
-    if (chosen.ports > most) return null;
-    wired.set(zone, { ...zone, ports: chosen.ports });
+    const answer = solve(zoneGrid(table, zone, signal.ceilingEntry).grid, limits, terms);
+    if (answer.chosen.ports > most) return null;
+    answers.set(zone, answer);
   }
-  return zones.map((zone) => wired.get(zone)!);
+  const wirings = matchZones(zones.map((zone) => answers.get(zone)!));
+  return zones.map((zone, i) => ({ ...zone, ports: wirings[i]!.ports }));
 }

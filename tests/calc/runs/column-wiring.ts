@@ -67,7 +67,7 @@ export function columnSolver(): { readonly solve: SolveZone; readonly calls: () 
     solve: (grid, limits) => {
       calls++;
       const chosen = plainWiring(grid, limits, { kind: 'columns' }, columnRuns(grid, limits));
-      return { chosen, ways: [chosen], least: chosen.ports };
+      return { chosen, ways: [chosen], peers: [chosen], least: chosen.ports };
     },
   };
 }

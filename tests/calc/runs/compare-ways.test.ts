@@ -77,6 +77,21 @@ test('compareWays gives the chosen way the figures of the wiring as it is, cut b
   expect(ways.find(({ chosen }) => !chosen)).toMatchObject({ way: { kind: 'folded' }, ports: 6 });
 });
 
+test('compareWays counts the figures of all zones together', () => {
+  const wall = plainSurface({
+    columns: 9,
+    bands: [{ type: plainType(216), rows: 3 }],
+    // Column 1 is two panels high and column 9 one.
+    isHole: (column, row) => (column === 1 && row === 3) || (column === 9 && row > 1),
+  });
+  const figures = compare({ wall }).map(({ way, figures: count }) => [way.kind, count]);
+  // Zones of three columns. By columns runs of 3, 2 and 1 panels; two by two of 6, 2, 3 and 1: no zone has more than two of them.
+  expect(figures).toEqual([
+    ['folded', 4],
+    ['columns', 3],
+  ]);
+});
+
 test('compareWays of no zone is empty', () => {
   expect(compareWays('a', [])).toEqual([]);
 });

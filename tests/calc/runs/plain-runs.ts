@@ -73,7 +73,7 @@ export const pairSolver: SolveZone = (grid, limits) => {
   const paired = plainWiring(grid, limits, { kind: 'folded', wide: 2 }, pairs);
   const fits = paired.pixels.every((pixels) => pixels <= limits.usablePixels) && paired.mostPanels <= limits.panelsMost;
   const ways: ZoneWiring[] = fits ? [columns, paired] : [columns];
-  return { chosen: columns, ways, least: Math.min(...ways.map(({ ports }) => ports)) };
+  return { chosen: columns, ways, peers: [columns], least: Math.min(...ways.map(({ ports }) => ports)) };
 };
 
 function pairedRuns(rows: number, runs: readonly number[][]): number[][] {

@@ -5,7 +5,7 @@ import { areNeighbours } from '../../../src/calc/runs/hand-changes/are-neighbour
 import { solveZones } from '../../../src/calc/runs/solve-zones';
 import { wireStage } from '../../../src/calc/runs/wire-stage';
 import { zoneGrid } from '../../../src/calc/runs/zone-grid';
-import { plainPanel, plainProcessor, plainSignal } from '../ports/plain-items';
+import { plainBreakout, plainPanel, plainProcessor, plainSignal } from '../ports/plain-items';
 import { plainSurface, plainType } from '../zones/plain-surface';
 import { type PlainRuns, plainRuns } from './plain-runs';
 
@@ -92,6 +92,39 @@ test('solveZones drives 136 columns of 13 rows from 11 processors, each with the
   expect(given.zones.surfaces[0]).toMatchObject({ canvasWidth: 2808, canvasHeight: 2808 });
   expect(results.zones.every(({ ports, entriesOutOfReach }) => ports <= 20 && entriesOutOfReach === 0)).toBe(true);
   expect(results.order).toHaveLength(136 * 13);
+});
+
+test('solveZones: of eleven zones the last, six columns wide, is wired with the figures of the others, and as its zone says', () => {
+  // By hand: single columns of 9 up from row 5, pairs of columns folded below, the column of 4 that is over in 13 but not in 6.
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, zonesUp: null };
+  const { given, results } = compute({
+    wall: surface(136, 13),
+    panels: [plainPanel(216)],
+    processors: [plainProcessor({ sheetPixels: null })],
+    signal: plainSignal({ bySurface: [own], panelsMost: 10 }),
+  });
+  expect(given.zones.zones.at(-1)).toMatchObject({ columns: 6, ports: 9 });
+  expect(given.zones.zones.map(({ ports }) => ports)).toEqual(results.zones.map(({ ports }) => ports));
+  expect(new Set(results.zones.map(({ way }) => JSON.stringify(way))).size).toBe(1);
+  expect(results.surfaces[0]?.ways.find(({ chosen }) => chosen)).toMatchObject({ figures: 3, fewest: 4, most: 9 });
+});
+
+test('solveZones wires the zones of a surface together, and each zone has the ports that its runs take', () => {
+  // By hand in match-zones.test.ts: 13 and 10 columns of 14 rows, 12 panels a port, three breakouts of eight ports.
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, zonesUp: null };
+  const { given, results } = compute({
+    wall: surface(75, 14),
+    panels: [plainPanel(216)],
+    processors: [plainProcessor({}, { outlets: { kind: 'breakouts', breakoutId: 'box', most: 3 } })],
+    breakouts: [plainBreakout({ ports: 8 })],
+    signal: plainSignal({ bySurface: [own] }),
+  });
+  expect(given.zones.zones.map(({ columns, ports }) => [columns, ports])).toEqual([
+    ...Array<number[]>(5).fill([13, 16]),
+    [10, 12],
+  ]);
+  expect(results.zones.map(({ ports }) => ports)).toEqual(given.zones.zones.map(({ ports }) => ports));
+  expect(results.zones.every(({ way }) => way.kind === 'split' && way.aboveRow === 2 && way.wide === 5)).toBe(true);
 });
 
 test('solveZones: with fewest ports first, more headroom never needs fewer ports', () => {

@@ -1,4 +1,5 @@
 import type { Priority } from '../../../plan/signal';
+import { wayKey } from '../way-key';
 import type { RunLimits, WiringGrid } from '../wiring-grid';
 import { mostOnARun } from './bounds/least-chains';
 import { leastHigh } from './bounds/least-high';
@@ -7,7 +8,7 @@ import { leastOfZone } from './least-ports';
 import { compareWithMirror, mirrorGrid } from './mirror-grid';
 import { mirrorWiring } from './mirror-wiring';
 import { searchMostFree } from './most-free';
-import { breakoutsOf, compareMerit, type PortsThere, portsTooMany } from './order-of-merit';
+import { breakoutsOf, compareMerit, compareRank, type PortsThere, portsTooMany } from './order-of-merit';
 import { wireRegularly } from './regular-wirings';
 import { repairReach } from './repair-reach';
 import { shortenCable } from './shorten-cable';
@@ -25,6 +26,8 @@ export interface WiringChoice {
   readonly chosen: ZoneWiring;
   /** The best wiring of every way, best first by the order of merit; the chosen one stands first. */
   readonly ways: readonly ZoneWiring[];
+  /** Wirings that are as good as the chosen one as far as hardware, which stands first; those of them that differ in way or figures. */
+  readonly peers: readonly ZoneWiring[];
   /** No wiring that leaves as few entries above reach has fewer ports: a proved bound. */
   readonly least: number;
 }
@@ -32,6 +35,9 @@ export interface WiringChoice {
 /** Moves tried where the user asks for what only a search can give, and where a search merely has to make ends meet. */
 const STEPS_ASKED = 6_000_000;
 const STEPS_NEEDED = 1_500_000;
+
+/** Wirings among which a surface chooses for regularity, at most: those of most merit. */
+const PEERS = 160;
 
 /** Regular ways that are repaired where entries stand above reach. */
 const REPAIRED = 4;
@@ -43,9 +49,10 @@ const REPAIRED = 4;
  */
 export function chooseWiring(grid: WiringGrid, limits: RunLimits, terms: WiringTerms): WiringChoice {
   if (compareWithMirror(grid) > 0) {
-    const { chosen, ways, least } = chooseWiring(mirrorGrid(grid), limits, terms);
-    const turned = ways.map((way) => mirrorWiring(grid, limits, way));
-    return { chosen: turned[ways.indexOf(chosen)]!, ways: turned, least };
+    const { chosen, ways, peers, least } = chooseWiring(mirrorGrid(grid), limits, terms);
+    const turned = new Map([...ways, ...peers].map((wiring) => [wiring, mirrorWiring(grid, wiring)]));
+    const turn = (wirings: readonly ZoneWiring[]) => wirings.map((wiring) => turned.get(wiring)!);
+    return { chosen: turned.get(chosen)!, ways: turn(ways), peers: turn(peers), least };
   }
   return new Chooser(makeReady(grid, limits), terms).choose();
 }
@@ -61,7 +68,7 @@ class Chooser {
   constructor(zone: ZoneToWire, terms: WiringTerms) {
     this.zone = zone;
     this.terms = terms;
-    this.known = wireRegularly(zone);
+    this.known = wireRegularly(zone, terms.portsThere);
     this.best = this.bestOf(this.known);
   }
 
@@ -78,7 +85,7 @@ class Chooser {
     const chosen = this.best;
     let least = leastOfZone(this.zone, chosen.entriesOutOfReach);
     if (chosen.entriesOutOfReach <= this.searchedHigh) least = Math.max(least, this.searchedLeast);
-    return { chosen, ways: this.waysWith(chosen), least };
+    return { chosen, ways: this.waysWith(chosen), peers: this.peersOf(chosen), least };
   }
 
   private compare(a: ZoneWiring, b: ZoneWiring): number {
@@ -139,15 +146,37 @@ class Chooser {
     this.add(wiring);
   }
 
+  /** The best of every way with every set of figures, best first, and of a zone that is its own mirror image the mirrored ones. */
+  private peersOf(chosen: ZoneWiring): ZoneWiring[] {
+    const { grid, symmetric } = this.zone;
+    const { priority } = this.terms;
+    const peers = this.known
+      .filter((wiring) => compareRank(wiring, chosen, priority, this.terms) === 0)
+      .sort((a, b) => this.compare(a, b))
+      .slice(0, PEERS);
+    const distinct = new Map([[peerKey(chosen), chosen]]);
+    const keep = (wiring: ZoneWiring) => {
+      const key = peerKey(wiring);
+      if (!distinct.has(key)) distinct.set(key, wiring);
+    };
+    peers.forEach(keep);
+    if (symmetric) for (const wiring of peers) keep(mirrorWiring(grid, wiring));
+    return [...distinct.values()];
+  }
+
   /** The best of every way, best first. */
   private waysWith(chosen: ZoneWiring): ZoneWiring[] {
     const byWay = new Map<string, ZoneWiring>();
     for (const wiring of this.known) {
-      const key = JSON.stringify(wiring.way);
+      const key = wayKey(wiring.way);
       const before = byWay.get(key);
       if (before === undefined || this.compare(wiring, before) < 0) byWay.set(key, wiring);
     }
-    byWay.set(JSON.stringify(chosen.way), chosen);
+    byWay.set(wayKey(chosen.way), chosen);
     return [...byWay.values()].sort((a, b) => this.compare(a, b));
   }
+}
+
+function peerKey({ way, figureCodes }: ZoneWiring): string {
+  return `${wayKey(way)} ${figureCodes.join(' ')}`;
 }

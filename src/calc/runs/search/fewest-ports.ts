@@ -34,7 +34,7 @@ const STARTS = 6;
  * more than eight panels wide or high where the steps suffice. The same arguments give the same wiring.
  */
 export function fewestPorts(grid: WiringGrid, limits: RunLimits, steps: number): ZoneWiring {
-  if (compareWithMirror(grid) > 0) return mirrorWiring(grid, limits, fewestPorts(mirrorGrid(grid), limits, steps));
+  if (compareWithMirror(grid) > 0) return mirrorWiring(grid, fewestPorts(mirrorGrid(grid), limits, steps));
   const zone = makeReady(grid, limits);
   return searchFewestPorts(zone, knownWirings(zone), { steps, enough: 0 }).wiring;
 }

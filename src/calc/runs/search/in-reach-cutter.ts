@@ -13,9 +13,10 @@ export class InReachCutter {
   /** Least place from which so many runs come to the end, and greatest to which so many come from the beginning. */
   private readonly least: Int32Array;
   private readonly greatest: Int32Array;
-  /** Of the best runs from each place on: sum of squares, and where the first ends. */
+  /** Of the best runs from each place on: sum of squares, where the first ends, its pixels. */
   private readonly squares: Float64Array;
   private readonly end: Int32Array;
+  private readonly load: Float64Array;
   /** Gathered from each place up to the middle behind it, then from the middle before it: pixels, or edges on the canvas. */
   private readonly pixels: Float64Array;
   private readonly left: Float64Array;
@@ -32,6 +33,7 @@ export class InReachCutter {
     this.greatest = new Int32Array(room);
     this.squares = new Float64Array(room);
     this.end = new Int32Array(room);
+    this.load = new Float64Array(room);
     this.pixels = new Float64Array(room);
     this.left = new Float64Array(room);
     this.right = new Float64Array(room);
@@ -41,11 +43,14 @@ export class InReachCutter {
 
   /** Adds the runs of the strand `cells[from .. to - 1]`, each of whose panels fits a port. */
   cut(cells: Int32Array, from: number, to: number, full: RunCuts, even: RunCuts): void {
-    const { least, greatest, end } = this;
+    const { least, greatest, end, load } = this;
     greatest[0] = from;
     let runs = 0;
-    for (let at = from; at < to; greatest[++runs] = at) at = this.gather(cells, at, to);
-    for (let run = 1; run <= runs; run++) full.start[++full.count] = greatest[run]!;
+    for (let at = from; at < to; greatest[++runs] = at) {
+      at = this.gather(cells, at, to);
+      full.pixels[full.count] = this.pixels[at]!;
+      full.start[++full.count] = at;
+    }
     least[0] = to;
     for (let run = 1; run <= runs; run++) least[run] = this.gather(cells, least[run - 1]!, from);
     this.squares[to] = 0;
@@ -55,6 +60,7 @@ export class InReachCutter {
       this.weigh(least[run]!, greatest[runs - run]!, middle, greatest[runs - run + 1]!);
     }
     for (let at = from; at < to; ) {
+      even.pixels[even.count] = load[at]!;
       at = end[at]!;
       even.start[++even.count] = at;
     }
@@ -110,6 +116,7 @@ export class InReachCutter {
         if (all >= best) continue;
         best = all;
         end[from] = at;
+        this.load[from] = load;
       }
       squares[from] = best;
     }

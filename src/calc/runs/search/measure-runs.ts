@@ -1,8 +1,7 @@
 import type { RunLimits, WiringGrid } from '../wiring-grid';
-import { estimateCable } from './estimate-cable';
-import { figureCode } from './figure-code';
+import { CableEstimate } from './cable-estimate';
+import { FigureWalk } from './figure-walk';
 import type { RunList } from './run-list';
-import { runPixels } from './run-pixels';
 import type { WiringMeasures } from './zone-wiring';
 
 /** Measures runs of places, each from its entry on. `lowestRow` is the row of the zone's lowest panel. */
@@ -12,10 +11,12 @@ export function measureRuns(
   runs: Readonly<RunList>,
   lowestRow: number,
 ): WiringMeasures {
-  const { order, start, ports } = runs;
+  const { order, start, pixels, ports } = runs;
   const { entryHeightMm } = grid;
   const returns = limits.lastObeysReach === true;
   const figureCodes: number[] = [];
+  const figure = new FigureWalk();
+  const cable = new CableEstimate(grid, lowestRow);
   let fewestPanels = ports === 0 ? 0 : Number.POSITIVE_INFINITY;
   let mostPanels = 0;
   let fullestPixels = 0;
@@ -24,15 +25,20 @@ export function measureRuns(
   for (let run = 0; run < ports; run++) {
     const from = start[run]!;
     const to = start[run + 1]!;
-    fullestPixels = Math.max(fullestPixels, runPixels(grid, limits, order, from, to));
-    fewestPanels = Math.min(fewestPanels, to - from);
-    mostPanels = Math.max(mostPanels, to - from);
+    const panels = to - from;
     const entryMm = entryHeightMm[order[from]!]!;
+    fullestPixels = Math.max(fullestPixels, pixels[run]!);
+    fewestPanels = Math.min(fewestPanels, panels);
+    mostPanels = Math.max(mostPanels, panels);
     highestEntryMm = Math.max(highestEntryMm ?? entryMm, entryMm);
     if (entryMm > limits.reachMm) entriesOutOfReach++;
-    if (returns && to - from > 1 && entryHeightMm[order[to - 1]!]! > limits.reachMm) entriesOutOfReach++;
-    const code = figureCode(grid.rows, order, from, to);
-    if (!figureCodes.includes(code)) figureCodes.push(code);
+    figure.walk(grid.rows, order, from, to);
+    if (!figureCodes.includes(figure.code)) figureCodes.push(figure.code);
+    cable.addHome(order[from]!);
+    cable.addJumpers(figure.sideways, panels - 1 - figure.sideways);
+    if (!returns) continue;
+    cable.addHome(order[to - 1]!);
+    if (panels > 1 && entryHeightMm[order[to - 1]!]! > limits.reachMm) entriesOutOfReach++;
   }
   return {
     ports,
@@ -44,6 +50,6 @@ export function measureRuns(
     highestEntryMm,
     figures: figureCodes.length,
     figureCodes: figureCodes.sort((a, b) => a - b),
-    cableMm: estimateCable(grid, runs, returns, lowestRow),
+    cableMm: cable.totalMm(),
   };
 }

@@ -16,13 +16,20 @@ export interface PortsThere {
  */
 export function compareMerit(one: ZoneWiring, other: ZoneWiring, priority: Priority, there: PortsThere): number {
   return (
-    compareFit(one, other, there) ||
-    first(one, priority) - first(other, priority) ||
-    breakoutsOf(one, there) - breakoutsOf(other, there) ||
+    compareRank(one, other, priority, there) ||
     one.figures - other.figures ||
     one.fullestPixels - other.fullestPixels ||
     one.cableMm - other.cableMm ||
     one.ports - other.ports
+  );
+}
+
+/** The same as far as hardware: 0 between wirings of which regularity decides. */
+export function compareRank(one: ZoneWiring, other: ZoneWiring, priority: Priority, there: PortsThere): number {
+  return (
+    compareFit(one, other, there) ||
+    first(one, priority) - first(other, priority) ||
+    breakoutsOf(one, there) - breakoutsOf(other, there)
   );
 }
 

@@ -1,4 +1,5 @@
 import type { RunLimits, WiringGrid } from '../wiring-grid';
+import { LeastPortsOfWay } from './least-ports-of-way';
 import { regularWays } from './regular-ways';
 import { WayLayout } from './way-layout';
 import { wireInWay } from './wire-in-way';
@@ -13,14 +14,27 @@ export function regularWirings(grid: WiringGrid, limits: RunLimits): ZoneWiring[
   return wireRegularly(makeReady(grid, limits));
 }
 
-export function wireRegularly(zone: ZoneToWire): ZoneWiring[] {
-  const wirings: ZoneWiring[] = [];
+/**
+ * The same for a zone made ready. Ways that cannot do with `portsThere` are left out where another one can and leaves no entry
+ * above reach: that one is better whatever the priority.
+ */
+export function wireRegularly(zone: ZoneToWire, portsThere = Number.POSITIVE_INFINITY): ZoneWiring[] {
+  const ways = [...regularWays(zone)];
+  const least = new LeastPortsOfWay(zone);
+  const mayFit = ways.map((way) => least.of(way) <= portsThere);
   const layout = new WayLayout(zone);
+  const wirings: ZoneWiring[][] = ways.map(() => []);
   let laidOut = 0;
-  for (const way of regularWays(zone)) {
-    if (laidOut > PANELS_LAID_OUT) break;
-    for (const wiring of wireInWay(zone, way, layout)) wirings.push(wiring);
-    laidOut += zone.region.size * 4;
-  }
-  return wirings;
+  const wire = (fitting: boolean) => {
+    for (const [i, way] of ways.entries()) {
+      if (mayFit[i] !== fitting || laidOut > PANELS_LAID_OUT) continue;
+      wirings[i] = wireInWay(zone, way, layout);
+      laidOut += zone.region.size * 4;
+    }
+  };
+  wire(true);
+  const found = wirings.flat();
+  if (found.some((wiring) => wiring.entriesOutOfReach === 0 && wiring.ports <= portsThere)) return found;
+  wire(false);
+  return wirings.flat();
 }

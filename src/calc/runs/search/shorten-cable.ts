@@ -15,7 +15,7 @@ const WARM = 1.5;
 const COLD = 0.05;
 
 /**
- * Moves entries towards the foot of the zone's middle, by `estimateCable`, without overloading a run, raising an end above
+ * Moves entries towards the foot of the zone's middle, by `CableEstimate`, without overloading a run, raising an end above
  * reach or changing how many runs there are; cools down over `steps` moves. Gives a free wiring, no better than before where
  * nothing could be gained.
  */

@@ -43,7 +43,7 @@ export function stackBands(zone: ZoneToWire): ZoneWiring | null {
   return {
     way: { kind: 'free' },
     tooLarge,
-    ...sortRuns(grid, limits, runs),
+    ...sortRuns(runs),
     ...measureRuns(grid, limits, runs, zone.lowestRow),
   };
 }

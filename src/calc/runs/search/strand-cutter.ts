@@ -10,12 +10,14 @@ import type { StrandList } from './strand-list';
  * strand to strand.
  */
 export class StrandCutter {
-  /** Of what is left from each place on: ends above reach, runs, sum of squares, where its first run ends in either style. */
+  /** Of what is left from each place on: ends above reach, runs, sum of squares, where its first run ends in either style and its pixels. */
   private readonly high: Int32Array;
   private readonly runs: Int32Array;
   private readonly squares: Float64Array;
   private readonly fullEnd: Int32Array;
   private readonly evenEnd: Int32Array;
+  private readonly fullLoad: Float64Array;
+  private readonly evenLoad: Float64Array;
   private readonly region: Region;
   private readonly rectangle: boolean;
   /** Panels that a run holds where all are of one size and their pixels count; null where they differ. */
@@ -32,6 +34,8 @@ export class StrandCutter {
     this.squares = new Float64Array(size + 1);
     this.fullEnd = new Int32Array(size + 1);
     this.evenEnd = new Int32Array(size + 1);
+    this.fullLoad = new Float64Array(size + 1);
+    this.evenLoad = new Float64Array(size + 1);
     this.alike = panelsAlike(region);
     this.allInReach = region.outOfReach.every((out) => out === 0);
     this.inReach = new InReachCutter(region);
@@ -45,15 +49,16 @@ export class StrandCutter {
     for (let strand = 0; strand < strands.count; strand++) {
       const from = strands.start[strand]!;
       const to = strands.start[strand + 1]!;
-      if (this.fitsWhole(strands.cells, from, to)) {
-        full.start[++full.count] = to;
-        even.start[++even.count] = to;
+      const load = this.loadOf(strands.cells, from, to);
+      if (load <= this.region.limits.usablePixels && to - from <= this.region.limits.panelsMost) {
+        add(full, to, load);
+        add(even, to, load);
         continue;
       }
       differ = true;
       if (!this.isInReach(strands.cells, from, to)) this.cut(strands.cells, from, to, full, even);
       else if (this.alike === null) this.inReach.cut(strands.cells, from, to, full, even);
-      else divide(this.alike, from, to, full, even);
+      else divide(this.alike, this.region.pixels[0]!, from, to, full, even);
     }
     return differ;
   }
@@ -75,14 +80,13 @@ export class StrandCutter {
     return true;
   }
 
-  private fitsWhole(cells: Int32Array, from: number, to: number): boolean {
-    const { pixels, limits } = this.region;
-    if (this.alike !== null) return to - from <= this.alike;
-    if (to - from > limits.panelsMost) return false;
-    if (this.rectangle) return this.rectangleOf(cells, from, to) <= limits.usablePixels;
+  private loadOf(cells: Int32Array, from: number, to: number): number {
+    const { pixels } = this.region;
+    if (this.rectangle) return this.rectangleOf(cells, from, to);
+    if (this.alike !== null) return (to - from) * pixels[0]!;
     let sum = 0;
     for (let at = from; at < to; at++) sum += pixels[cells[at]!]!;
-    return sum <= limits.usablePixels;
+    return sum;
   }
 
   private rectangleOf(cells: Int32Array, from: number, to: number): number {
@@ -106,8 +110,8 @@ export class StrandCutter {
     this.runs[to] = 0;
     this.squares[to] = 0;
     for (let at = to - 1; at >= from; at--) this.weigh(cells, at, to);
-    follow(this.fullEnd, from, to, full);
-    follow(this.evenEnd, from, to, even);
+    follow(this.fullEnd, this.fullLoad, from, to, full);
+    follow(this.evenEnd, this.evenLoad, from, to, even);
   }
 
   /** The best first run of what is left from `from` on, shorter ones first. */
@@ -123,6 +127,8 @@ export class StrandCutter {
     let bestSquares = Number.POSITIVE_INFINITY;
     let fullEnd = from;
     let evenEnd = from;
+    let fullLoad = 0;
+    let evenLoad = 0;
     let l = Number.POSITIVE_INFINITY;
     let r = 0;
     let t = Number.POSITIVE_INFINITY;
@@ -144,14 +150,18 @@ export class StrandCutter {
       if (order > 0) continue;
       const allSquares = squares[end]! + load * load;
       fullEnd = end;
+      fullLoad = load;
       if (order === 0 && allSquares >= bestSquares) continue;
       evenEnd = end;
+      evenLoad = load;
       bestHigh = allHigh;
       bestRuns = allRuns;
       bestSquares = allSquares;
     }
     this.fullEnd[from] = fullEnd;
     this.evenEnd[from] = evenEnd;
+    this.fullLoad[from] = fullLoad;
+    this.evenLoad[from] = evenLoad;
     high[from] = bestHigh;
     runs[from] = bestRuns;
     squares[from] = bestSquares;
@@ -165,22 +175,30 @@ function panelsAlike({ pixels, limits }: Region): number | null {
   return Math.min(Math.floor(limits.panelsMost), byPixels);
 }
 
+function add(cuts: RunCuts, end: number, pixels: number): void {
+  cuts.pixels[cuts.count] = pixels;
+  cuts.start[++cuts.count] = end;
+}
+
 /** Runs of `most` panels, and as many as like each other as can be, shorter ones first. */
-function divide(most: number, from: number, to: number, full: RunCuts, even: RunCuts): void {
+function divide(most: number, pixels: number, from: number, to: number, full: RunCuts, even: RunCuts): void {
   for (let at = from; at < to; ) {
-    at = Math.min(to, at + most);
-    full.start[++full.count] = at;
+    const panels = Math.min(to - at, most);
+    at += panels;
+    add(full, at, panels * pixels);
   }
   let runs = Math.ceil((to - from) / most);
   for (let at = from; at < to; runs--) {
-    at += Math.floor((to - at) / runs);
-    even.start[++even.count] = at;
+    const panels = Math.floor((to - at) / runs);
+    at += panels;
+    add(even, at, panels * pixels);
   }
 }
 
-function follow(ends: Int32Array, from: number, to: number, cuts: RunCuts): void {
+function follow(ends: Int32Array, loads: Float64Array, from: number, to: number, cuts: RunCuts): void {
   for (let at = from; at < to; ) {
+    const load = loads[at]!;
     at = ends[at]!;
-    cuts.start[++cuts.count] = at;
+    add(cuts, at, load);
   }
 }

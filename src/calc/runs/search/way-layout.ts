@@ -35,13 +35,22 @@ export class WayLayout {
 
   constructor(zone: ZoneToWire) {
     const { size } = zone.region;
-    const cuts = (): RunCuts => ({ start: new Int32Array(size + 1), count: 0 });
+    const cuts = (): RunCuts => ({
+      start: new Int32Array(size + 1),
+      pixels: new Float64Array(size),
+      count: 0,
+    });
     const panels = size + zone.tooLarge.length;
     this.zone = zone;
     this.strands = { cells: new Int32Array(size), start: new Int32Array(size + 1), count: 0 };
     this.cutter = new StrandCutter(zone.region);
     this.cuts = { full: cuts(), even: cuts() };
-    this.runs = { order: new Int32Array(panels), start: new Int32Array(panels + 1), ports: 0 };
+    this.runs = {
+      order: new Int32Array(panels),
+      start: new Int32Array(panels + 1),
+      pixels: new Float64Array(panels),
+      ports: 0,
+    };
   }
 
   /** Lays out and cuts in both styles; true where they differ. */

@@ -31,7 +31,7 @@ export function wireInWay(zone: ZoneToWire, way: RegularWay, layout = new WayLay
 function layOutVariant(zone: ZoneToWire, way: RegularWay, variant: Variant): WiringRuns {
   const layout = new WayLayout(zone);
   layout.layOut(way, variant);
-  return sortRuns(zone.grid, zone.limits, layout.runsOf(variant.style));
+  return sortRuns(layout.runsOf(variant.style));
 }
 
 /** How many rows are folded together, where the way goes along rows. */

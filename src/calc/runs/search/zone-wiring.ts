@@ -15,9 +15,9 @@ export interface WiringMeasures {
   readonly highestEntryMm: number | null;
   /** Distinct figures of run: the same steps from the entry on, wherever they begin; a mirrored run is another figure. */
   readonly figures: number;
-  /** Their codes (see `figureCode`), in ascending order: zones that have one in common share that figure. */
+  /** Their codes (see `FigureWalk`), in ascending order: zones that have one in common share that figure. */
   readonly figureCodes: readonly number[];
-  /** Estimate that serves to compare ways: see `estimateCable`. */
+  /** Estimate that serves to compare ways: see `CableEstimate`. */
   readonly cableMm: number;
 }
 

@@ -4,6 +4,7 @@ import type { Region } from '../../../../src/calc/runs/search/region';
 /** One way of cutting a strand: where its runs end, and what that comes to. */
 export interface CutStrand {
   readonly ends: readonly number[];
+  readonly loads: readonly number[];
   readonly high: number;
   readonly squares: number;
 }
@@ -20,6 +21,7 @@ export function allCuts(region: Region, strand: readonly number[]): CutStrand[] 
     const high = runs.map((run) => endsOutOfReach(region.outOfReach, run[0]!, run.at(-1)!, lastObeysReach === true));
     found.push({
       ends,
+      loads,
       high: high.reduce((sum, each) => sum + each, 0),
       squares: loads.reduce((sum, load) => sum + load ** 2, 0),
     });

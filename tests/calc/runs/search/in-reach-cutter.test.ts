@@ -14,22 +14,23 @@ function cut(strand: readonly number[], usablePixels: number, counting: 'panels'
     { usablePixels, panelsMost, counting, reachMm: 9000 },
     Int32Array.from(Array(12).keys()),
   );
-  const [full, even] = [0, 0].map(() => ({ start: new Int32Array(40), count: 0 }));
+  const [full, even] = [0, 0].map(() => ({ start: new Int32Array(40), pixels: new Float64Array(40), count: 0 }));
   // It may lie anywhere on a list of strands, which all in all hold each cell once at most.
   const before = [0, 0, 0].slice(0, strand.length % 3);
   const cells = Int32Array.from([...before, ...strand]);
   new InReachCutter(region).cut(cells, before.length, cells.length, full!, even!);
   const endsOf = ({ start, count }: { start: Int32Array; count: number }) =>
     Array.from(start.subarray(1, count + 1), (end) => end - before.length);
-  return { region, full: endsOf(full!), even: endsOf(even!) };
+  const loads = [full!, even!].map(({ pixels, count }) => Array.from(pixels.subarray(0, count)));
+  return { region, full: endsOf(full!), even: endsOf(even!), loads };
 }
 
 test('InReachCutter cuts six panels in a row, each 1 x 1, where a rectangle of four counts: 4 and 2 full, 3 and 3 even', () => {
   const grid = block(6, 1);
   const limits = { usablePixels: 4 * 216 * 216, panelsMost: 100, counting: 'rectangle' as const, reachMm: 9000 };
   const region = regionOf(grid, limits, Int32Array.from([0, 1, 2, 3, 4, 5]));
-  const full = { start: new Int32Array(7), count: 0 };
-  const even = { start: new Int32Array(7), count: 0 };
+  const full = { start: new Int32Array(7), pixels: new Float64Array(7), count: 0 };
+  const even = { start: new Int32Array(7), pixels: new Float64Array(7), count: 0 };
   new InReachCutter(region).cut(Int32Array.from([0, 1, 2, 3, 4, 5]), 0, 6, full, even);
   expect([full.count, ...full.start.subarray(1, 3)]).toEqual([2, 4, 6]);
   expect([even.count, ...even.start.subarray(1, 3)]).toEqual([2, 3, 6]);
@@ -45,12 +46,14 @@ test('InReachCutter finds what trying all cuts finds: fewest runs; full the long
       fc.constantFrom('panels' as const, 'rectangle' as const),
       fc.constantFrom(3, 7),
       (cells, pixels, counting, most) => {
-        const { region, full, even } = cut(cells, pixels, counting, most);
+        const { region, full, even, loads } = cut(cells, pixels, counting, most);
         const all = allCuts(region, cells);
         const runs = Math.min(...all.map(({ ends }) => ends.length));
         const fewest = all.filter(({ ends }) => ends.length === runs);
         const squares = Math.min(...fewest.map((each) => each.squares));
         expect(fewest.find(({ ends }) => `${ends}` === `${even}`)?.squares).toBe(squares);
+        const loadsOf = (ends: readonly number[]) => fewest.find((each) => `${each.ends}` === `${ends}`)?.loads;
+        expect(loads).toEqual([loadsOf(full), loadsOf(even)]);
         for (const { ends } of fewest) {
           for (const [i, end] of ends.entries()) expect(full[i]).toBeGreaterThanOrEqual(end);
         }

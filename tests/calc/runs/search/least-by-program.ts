@@ -60,7 +60,7 @@ export function leastByProgram(highs: Highs, grid: WiringGrid, limits: RunLimits
     return ` c${place}: ${holding.join(' + ')} = 1`;
   });
   const program = `Minimize\n obj: ${cost.join(' + ')}\nSubject To\n${rows.join('\n')}\nBinary\n ${sets.map((_, i) => `x${i}`).join(' ')}\nEnd`;
-  const { Status, ObjectiveValue } = highs.solve(program, { time_limit: 20 });
+  const { Status, ObjectiveValue } = highs.solve(program, { time_limit: 200 });
   if (Status !== 'Optimal') throw new Error(`the program ended ${Status}`);
   const objective = Math.round(ObjectiveValue);
   const high = Math.floor(objective / highCost);

@@ -6,7 +6,8 @@ import { aPort, block } from './block-of-panels';
 const measure = (runs: readonly (readonly number[])[], reachMm: number, lastObeysReach = false) => {
   const start = [0];
   for (const run of runs) start.push(start.at(-1)! + run.length);
-  const list = { order: Int32Array.from(runs.flat()), start: Int32Array.from(start), ports: runs.length };
+  const pixels = Float64Array.from(runs, ({ length }) => length * 216 * 216);
+  const list = { order: Int32Array.from(runs.flat()), start: Int32Array.from(start), pixels, ports: runs.length };
   return measureRuns(block(2, 3), { ...aPort(4, 'panels', reachMm), lastObeysReach }, list, 0);
 };
 
@@ -70,4 +71,14 @@ test('measureRuns of no run is all nothing', () => {
     figures: 0,
     highestEntryMm: null,
   });
+});
+
+test('measureRuns adds up cable: jumpers and the way home of every entry, with returns of last panels too', () => {
+  const runs = [
+    [0, 1, 2],
+    [3, 4, 5],
+  ];
+  // Each entry half a column from the middle of two, on the lowest row; two jumpers up.
+  expect(measure(runs, 9000).cableMm).toBe(2 * (250 + 1000));
+  expect(measure(runs, 9000, true).cableMm).toBe(2 * (250 + 1000) + 2 * (250 + 1000));
 });

@@ -12,7 +12,7 @@ test('mirrorWiring of any regular wiring measures as the mirrored runs do', () =
   const wirings = regularWirings(grid, limits);
   expect(wirings.length).toBeGreaterThan(10);
   for (const wiring of wirings) {
-    const mirrored = mirrorWiring(other, limits, wiring);
+    const mirrored = mirrorWiring(other, wiring);
     const { order, start, pixels, tooLarge, ...measures } = measureWiring(
       other,
       limits,

@@ -5,7 +5,7 @@ import { StrandCutter } from '../../../../src/calc/runs/search/strand-cutter';
 import { allCuts } from './all-cuts';
 import { block } from './block-of-panels';
 
-const noCuts = () => ({ start: new Int32Array(40), count: 0 });
+const noCuts = () => ({ start: new Int32Array(40), pixels: new Float64Array(40), count: 0 });
 
 /** Cuts a region of 3 x 4 panels, `sizes` pixels wide row by row, along one strand through the cells given. */
 function cut(strand: readonly number[], sizes: readonly number[], limits: Parameters<typeof regionOf>[1]) {
@@ -19,7 +19,9 @@ function cut(strand: readonly number[], sizes: readonly number[], limits: Parame
   const cutter = new StrandCutter(region);
   const differ = cutter.cutAll(strands, full, even);
   const endsOf = ({ start, count }: typeof full) => Array.from(start.subarray(1, count + 1));
-  return { region, differ, full: endsOf(full), even: endsOf(even), highOf: cutter.highOf(strands, even) };
+  const loadsOf = ({ pixels, count }: typeof full) => Array.from(pixels.subarray(0, count));
+  const loads = [loadsOf(full), loadsOf(even)];
+  return { region, differ, full: endsOf(full), even: endsOf(even), loads, highOf: cutter.highOf(strands, even) };
 }
 
 const panels = 216 * 216;
@@ -49,7 +51,7 @@ test('StrandCutter finds what trying all cuts finds: fewest ends above reach, fe
   });
   fc.assert(
     fc.property(shuffled, fc.oneof(sizes, alike), limits, (strand, wide, within) => {
-      const { region, full, even, highOf } = cut(strand, wide, within);
+      const { region, full, even, loads, highOf } = cut(strand, wide, within);
       const all = allCuts(region, strand);
       const high = Math.min(...all.map((each) => each.high));
       const least = all.filter((each) => each.high === high);
@@ -61,6 +63,8 @@ test('StrandCutter finds what trying all cuts finds: fewest ends above reach, fe
       const longest = fewest.reduce((a, b) => (isLonger(b.ends, a.ends) ? b : a));
       expect(full).toEqual(longest.ends);
       expect(highOf).toBe(high);
+      const loadsOf = (ends: readonly number[]) => all.find((each) => `${each.ends}` === `${ends}`)?.loads;
+      expect(loads).toEqual([loadsOf(full), loadsOf(even)]);
     }),
     { numRuns: 300 },
   );

@@ -1,9 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { figureCode, mirrorFigure } from '../../../../src/calc/runs/search/figure-code';
+import { FigureWalk, mirrorFigure } from '../../../../src/calc/runs/search/figure-walk';
 
 const rows = 7;
-const codeOf = (places: readonly number[]) => figureCode(rows, Int32Array.from(places), 0, places.length);
+function walk(places: readonly number[], from = 0, to = places.length): FigureWalk {
+  const figure = new FigureWalk();
+  figure.walk(rows, Int32Array.from(places), from, to);
+  return figure;
+}
+const codeOf = (places: readonly number[]) => walk(places).code;
 
 /** Places of a run that begins at column 9, row 3, goes these ways, and may come by a panel twice: only its steps matter. */
 const run = (steps: string, from = 9 * rows + 3) => {
@@ -12,15 +17,17 @@ const run = (steps: string, from = 9 * rows + 3) => {
   return places;
 };
 
-test('figureCode is the same wherever a run begins', () => {
+test('FigureWalk has the same code wherever a run begins', () => {
   expect(codeOf(run('UUURDDD'))).toBe(codeOf(run('UUURDDD', 4 * rows)));
 });
 
-test('figureCode takes a run of a list', () => {
-  expect(figureCode(rows, Int32Array.from([...run('UR'), ...run('UUL')]), 3, 7)).toBe(codeOf(run('UUL')));
+test('FigureWalk takes a run of a list, and counts its steps to the side', () => {
+  expect(walk([...run('UR'), ...run('UUL')], 3, 7)).toEqual(walk(run('UUL')));
+  expect(walk(run('URRDLU')).sideways).toBe(3);
+  expect(walk(run('')).sideways).toBe(0);
 });
 
-test('figureCode tells apart all runs of up to eight panels, mirrored and turned ones too', () => {
+test('FigureWalk tells apart all runs of up to eight panels, mirrored and turned ones too', () => {
   const all = [''];
   for (let i = 0; i < all.length; i++) {
     if (all[i]!.length < 7) for (const step of 'UDRL') all.push(all[i]! + step);

@@ -1,0 +1,52 @@
+import { ceilDivide } from './bounds/ceil-divide';
+import type { RegularWay } from './regular-way';
+import type { ZoneToWire } from './zone-to-wire';
+
+/** Ports that regular ways of wiring a zone take at the least, by counting panels: every strand has runs of its own. */
+export class LeastPortsOfWay {
+  private readonly zone: ZoneToWire;
+  /** Cells of each column below every row, at `column * (rows + 1) + row`. */
+  private readonly below: Int32Array;
+
+  constructor(zone: ZoneToWire) {
+    const { columns, rows } = zone.grid;
+    this.zone = zone;
+    this.below = new Int32Array(columns * (rows + 1));
+    for (let column = 0; column < columns; column++) {
+      for (let row = 0; row < rows; row++) {
+        const at = column * (rows + 1) + row;
+        this.below[at + 1] = this.below[at]! + (zone.cellAt[column * rows + row]! < 0 ? 0 : 1);
+      }
+    }
+  }
+
+  of(way: RegularWay): number {
+    const { rows } = this.zone.grid;
+    const tooLarge = this.zone.tooLarge.length;
+    switch (way.kind) {
+      case 'columns':
+        return tooLarge + this.inStrips(1, 0, rows);
+      case 'folded':
+        return tooLarge + this.inStrips(way.wide, 0, rows);
+      case 'split':
+        return tooLarge + this.inStrips(way.wide, 0, way.aboveRow) + this.inStrips(1, way.aboveRow, rows);
+      case 'rows':
+        return tooLarge + this.inStrips(this.zone.grid.columns, 0, rows);
+    }
+  }
+
+  /** Runs of rows `from` .. `to - 1` in strips `wide` columns each; a strip without panels needs none. */
+  private inStrips(wide: number, from: number, to: number): number {
+    const { grid, panelsAtMost } = this.zone;
+    const { columns, rows } = grid;
+    let ports = 0;
+    for (let first = 0; first < columns; first += wide) {
+      let cells = 0;
+      for (let column = first; column < Math.min(columns, first + wide); column++) {
+        cells += this.below[column * (rows + 1) + to]! - this.below[column * (rows + 1) + from]!;
+      }
+      if (cells > 0) ports += ceilDivide(cells, panelsAtMost);
+    }
+    return ports;
+  }
+}
