@@ -37,13 +37,13 @@ function leftmostColumn(table: SurfaceTable, chain: Chain): number {
   return left;
 }
 
-/** Chains of one cut: circuits take whole columns of each level, as many side by side as fit. */
-function layLevels(
+/** Chains of one cut: circuits take whole columns of each level, as many side by side as fit, from the left. */
+function layFromLeft(
   table: SurfaceTable,
   currents: readonly PanelCurrent[],
   rows: RowLoads,
   levels: readonly number[],
-): readonly Chain[] {
+): { chains: readonly Chain[]; hasPieces: boolean } {
   const chains: Chain[] = [];
   const loose: boolean[] = [];
   levels.forEach((fromRow, i) => {
@@ -64,7 +64,33 @@ function layLevels(
       }
     });
   });
-  return joinChains(table, chains, loose)
+  return { chains: joinChains(table, chains, loose), hasPieces: loose.includes(true) };
+}
+
+/** The same panels, seen from the other side. */
+function seenFromBehind(table: SurfaceTable): SurfaceTable {
+  const { columns, rows } = table;
+  return {
+    ...table,
+    column: table.column.map((column) => columns + 1 - column),
+    at: table.at.map((_, i) => table.at[(columns - 1 - Math.floor(i / rows)) * rows + (i % rows)]!),
+  };
+}
+
+/** Chains of one cut, in order. Pieces that holes leave are joined from either side, and the side with fewer circuits is taken. */
+function layLevels(
+  table: SurfaceTable,
+  currents: readonly PanelCurrent[],
+  rows: RowLoads,
+  levels: readonly number[],
+): readonly Chain[] {
+  const left = layFromLeft(table, currents, rows, levels);
+  let { chains } = left;
+  if (left.hasPieces) {
+    const right = layFromLeft(seenFromBehind(table), currents, rows, levels);
+    if (right.chains.length < chains.length) chains = right.chains;
+  }
+  return chains
     .map((chain) => ({ chain: fromItsEntry(table, chain), left: leftmostColumn(table, chain) }))
     .sort((a, b) => a.left - b.left || table.row[a.chain.panels[0]!]! - table.row[b.chain.panels[0]!]!)
     .map(({ chain }) => chain);

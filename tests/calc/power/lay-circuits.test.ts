@@ -93,4 +93,17 @@ describe('layCircuits', () => {
       }),
     );
   });
+
+  it('a mirrored surface with holes takes as many circuits', () => {
+    const size = { columns: fc.integer({ min: 1, max: 9 }), rows: fc.integer({ min: 1, max: 9 }) };
+    const holed = fc.record({ ...size, standing: fc.array(fc.boolean(), { minLength: 81, maxLength: 81 }) });
+    fc.assert(
+      fc.property(holed, fc.integer({ min: 20, max: 240 }), ({ columns, rows, standing }, volts) => {
+        const holds = (c: number, r: number) => standing[(c - 1) * 9 + r - 1]!;
+        const one = lay(surfaceOf({ columns, rows, holds }), volts);
+        const other = lay(surfaceOf({ columns, rows, holds: (c, r) => holds(columns + 1 - c, r) }), volts);
+        expect(other).toHaveLength(one.length);
+      }),
+    );
+  });
 });
