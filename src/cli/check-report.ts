@@ -53,10 +53,11 @@ function headlineLines(headline: Headline, options: DisplayOptions): string[] {
     ['Circuits', of(headline.circuits, 'count')],
     ['Worst leg', of(headline.worstLegA, 'A')],
     ['Neutral', of(headline.neutralA, 'A')],
-    ['Full white', `${of(headline.powerMaxW, 'W')}, ${of(headline.heatTons, 'tons')}`],
+    ['Full white', of(headline.powerMaxW, 'W')],
+    ['Heat, all in', of(headline.heatTons, 'tons')],
   ];
   return alignColumns(
-    stage.map(([name, value], i) => [name, value, '', ...(supply[i] ?? [])]),
+    supply.map(([name, value], i) => [...(stage[i] ?? ['', '']), '', name, value]),
     ['l', 'r', 'l', 'l', 'l'],
   );
 }

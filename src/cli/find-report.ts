@@ -20,6 +20,7 @@ export function findReport(
     best.mixed ? 'mixed joints' : '',
     best.roomMm !== null && best.roomMm < 0 ? 'does not fit the hall' : '',
     best.withinStack ? '' : 'higher than its lock may stack',
+    best.underHall ? '' : 'above the clear height of the hall',
   ].filter((note) => note !== '');
   const rows = [
     ['  Across', of(best.acrossMm, 'mm', '-'), 'Opening', of(best.openingMm, 'mm', '-')],

@@ -19,6 +19,9 @@ export const find: Command = {
     const plan = readWish(file, terminal);
     if (plan === null) return exitCodes.refused;
     const display = displayOptionsOf(options.has('--feet') ? { ...plan, lengths: 'feet' } : plan);
+    const { form, acrossMm, openingMm } = plan.wish.wall;
+    if (form === 'ring' && acrossMm !== null && openingMm === null)
+      terminal.print('The wish states no opening: the rings are taken as closed.\n\n');
     const { evaluate } = createEvaluator();
     for (const panel of findBuilds(plan)) {
       const [best] = panel.builds;

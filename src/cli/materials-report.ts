@@ -1,3 +1,4 @@
+import { cautions } from '../calc/cautions';
 import type { MaterialLine, MaterialsResults } from '../calc/materials/material-result';
 import type { Plan } from '../plan/plan';
 import type { DisplayOptions } from '../units/display-options';
@@ -27,6 +28,8 @@ export function materialsReport(
     `Mass of all: ${formatQuantity(massKg, 'kg', options)}`,
     `Price of what is to be got: ${money(priceToGet)}; of everything bought new: ${money(priceTotal)}`,
     ...(unpriced === 0 ? [] : [`Lines without a price, which the sums leave out: ${unpriced}`]),
+    '',
+    ...wrapText(cautions.general, width),
     '',
   ].join('\n');
 }

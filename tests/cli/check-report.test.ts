@@ -18,7 +18,11 @@ test('checkReport writes every figure with its unit, and a dash where there is n
   expect(text).toMatch(/Wall height +500 mm +Circuits +1\n/);
   expect(text).toMatch(/Inside diameter +- +Panels a port +2\n/);
   expect(text).toMatch(/Opening +- +Fullest port +3\.1 %\n/);
-  expect(text).toMatch(/Price +€4,000 +Full white +300 W, 0\.09 tons\n/);
+  expect(text).toMatch(/Price +€4,000 +Full white +300 W\n/);
+});
+
+test('checkReport keeps heat apart from power: the heat of lamps and people is in it as well', () => {
+  expect(report([])).toMatch(/\n +Heat, all in +0\.09 tons\n/);
 });
 
 test('checkReport in feet writes lengths in feet and inches', () => {

@@ -40,6 +40,36 @@ describe.each(['horseshoe', 'ring-feet', 'flat'])('check of the sample %s', (nam
     }
   });
 
+  test('check --json gives every field its type, and null only where a figure may be missing', () => {
+    const nullable = ['insideDiameterMm', 'openingMm', 'wallHeightMm', 'portsLeast', 'panelsPerPortMin', 'neutralA'];
+    for (const name of fields.headline) {
+      const value = record.headline[name as keyof CheckRecord['headline']];
+      if (value === null) expect(nullable).toContain(name);
+      else expect(value).toEqual(expect.any(Number));
+    }
+    const number = expect.any(Number);
+    const text = expect.any(String);
+    const names = expect.arrayContaining([text]);
+    const figure = expect.toSatisfy((value: unknown) => value === null || typeof value === 'number');
+    for (const each of record.checks) {
+      expect(each).toMatchObject({ id: text, measured: figure, limit: figure, unit: text, sentence: text });
+      expect(['pass', 'offer', 'watch', 'stop']).toContain(each.severity);
+      for (const place of each.where) expect(place).toEqual({ kind: text, name: text });
+    }
+    for (const zone of record.zones) {
+      const counts = { processor: number, canvasWidth: number, canvasHeight: number, panels: number };
+      expect(zone).toMatchObject({ surface: text, ...counts });
+    }
+    for (const run of record.runs) {
+      expect(run).toMatchObject({ surface: text, zone: number, port: text, pixels: number, share: number });
+      expect(run.panels).toEqual(names);
+    }
+    for (const circuit of record.circuits) {
+      expect(circuit).toMatchObject({ distro: number, leg: text, panels: names, currentA: number });
+    }
+    for (const leg of record.legs) expect(leg).toMatchObject({ leg: text, currentA: number, limitA: figure });
+  });
+
   test('the sum of the parts is the whole: every panel is on one run and one circuit, and in one zone', () => {
     const { panels } = record.headline;
     const onRuns = record.runs.flatMap((run) => run.panels);

@@ -55,6 +55,8 @@ test('findReport gives the best build with its figures, and counts the others', 
 test('findReport says what is wrong with a build before its figures', () => {
   const text = report(panel([{ ...build, mixed: false, roomMm: -200, withinStack: false }]));
   expect(text).toMatch(/^Panel 500, does not fit the hall, higher than its lock may stack\n/);
+  const high = report(panel([{ ...build, mixed: false, underHall: false }]));
+  expect(high).toMatch(/^Panel 500, above the clear height of the hall\n/);
 });
 
 test('findReport marks what nobody stated and what a flat wall has not', () => {

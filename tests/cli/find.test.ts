@@ -16,6 +16,26 @@ test('find of a wish alone lists every panel of the starter catalogue, in lines 
   expect(terminal.output()).not.toMatch(/NaN|Infinity|undefined/);
 });
 
+test('find says that rings are taken as closed where the wish states no opening, and only there', () => {
+  const closed = 'The wish states no opening: the rings are taken as closed.';
+  const answer = (wall: object) => {
+    const terminal = givenTerminal({ 'wish.json': JSON.stringify({ ...hall, wall }) });
+    find.run(plain, terminal);
+    return terminal.output();
+  };
+  const { openingMm: _, ...without } = ring.wall;
+  expect(answer(without)).toContain(closed);
+  expect(answer(ring.wall)).not.toContain(closed);
+  expect(answer({ ...without, form: 'flat' })).not.toContain(closed);
+});
+
+test('find says which builds stand above the clear height of the hall', () => {
+  const low = { ...ring, hall: { ...hall.hall, clearHeightMm: 4000 } };
+  const terminal = givenTerminal({ 'wish.json': JSON.stringify(low) });
+  find.run(plain, terminal);
+  expect(terminal.output()).toContain('above the clear height of the hall');
+});
+
 test('find --feet writes the same wish in feet', () => {
   // 24 ft are 7315.2 mm, twelve panels of 2 ft: the flat wall of whole panels is as long as it was wished.
   const flat = { wall: { form: 'flat', acrossMm: 7315.2, heightMm: 3048 } };

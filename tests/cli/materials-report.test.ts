@@ -46,3 +46,8 @@ test('materialsReport fits eighty columns, whatever an item is called', () => {
   for (const each of text.split('\n')) expect(each.length).toBeLessThanOrEqual(80);
   expect(text).toContain('N…');
 });
+
+test('materialsReport ends with the caution: what it lists is hung, stacked and fed', () => {
+  const text = materialsReport({ name: 'Small stage', revision: '' }, results([line]), options, 80);
+  expect(text.trimEnd().replace(/\s+/g, ' ')).toMatch(/licensed electrician.*structural engineer decide\.$/);
+});
