@@ -1,6 +1,12 @@
 import type { LeverDefinition } from './lever';
 import { depthSteps } from './steps/depth-steps';
-import { breakoutGearSteps, otherProcessorSteps, panelGearSteps, processorGearSteps } from './steps/gear-steps';
+import {
+  breakoutGearSteps,
+  otherProcessorSteps,
+  panelGearSteps,
+  processorGearSteps,
+  signalGearSteps,
+} from './steps/gear-steps';
 import { picturesSteps } from './steps/pictures-steps';
 import { rateSteps } from './steps/rate-steps';
 import { columnsSteps, rowsSteps } from './steps/shape-steps';
@@ -18,6 +24,12 @@ export const leverDefinitions: readonly LeverDefinition[] = [
   { id: 'reach', name: 'Highest entry in reach', topics: ['signal'], steps: reachSteps },
   { id: 'breakouts', name: 'More breakouts', topics: ['signal'], steps: breakoutGearSteps },
   { id: 'processors', name: 'More processors', topics: ['signal'], steps: processorGearSteps },
+  {
+    id: 'processors-and-breakouts',
+    name: 'More processors and breakouts',
+    topics: ['signal'],
+    steps: signalGearSteps,
+  },
   { id: 'other-processor', name: 'Another processor', topics: ['signal'], steps: otherProcessorSteps },
   { id: 'panels', name: 'More panels', topics: ['panels'], steps: panelGearSteps },
   { id: 'columns', name: 'Fewer columns', topics: ['signal', 'panels'], steps: columnsSteps },

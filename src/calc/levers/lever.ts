@@ -17,6 +17,7 @@ export type LeverId =
   | 'zone-width'
   | 'processors'
   | 'breakouts'
+  | 'processors-and-breakouts'
   | 'other-processor'
   | 'columns'
   | 'rows'

@@ -15,58 +15,87 @@ function shortage(line: MaterialLine, stock: Stock | undefined): number {
 function withMore(plan: Plan, more: ReadonlyMap<string, number>): Stock[] {
   return plan.wish.stock.map((entry) => {
     const added = more.get(entry.itemId);
-    return added === undefined || entry.obtainable === null
-      ? entry
-      : { ...entry, obtainable: entry.obtainable + added };
+    return added === undefined ? entry : { ...entry, obtainable: (entry.obtainable ?? 0) + added };
   });
 }
 
-/** More of what is short (obtainable not stated counts as none): obtainable counts raised one by one (or, with several items short, by all that is missing). */
-export function gearSteps(
-  plan: Plan,
-  evaluation: Evaluation,
-  itemIds: ReadonlySet<string>,
-  label: string,
-): readonly LeverStep[] {
+interface Short {
+  readonly line: MaterialLine;
+  readonly there: number;
+  readonly missing: number;
+}
+
+/** Items of which more is needed than there is; how many can be had, where nobody stated it, counts as none. */
+function shortItems(plan: Plan, evaluation: Evaluation, items: readonly { readonly id: string }[]): readonly Short[] {
+  const ids = new Set(items.map(({ id }) => id));
   const stockOf = new Map(plan.wish.stock.map((entry) => [entry.itemId, entry]));
-  const short = evaluation.materials.results.lines
-    .filter((line) => itemIds.has(line.itemId))
-    .map((line) => ({ line, missing: shortage(line, stockOf.get(line.itemId)) }))
+  return evaluation.materials.results.lines
+    .filter(({ itemId }) => ids.has(itemId))
+    .map((line) => {
+      const stock = stockOf.get(line.itemId);
+      return { line, there: (stock?.owned ?? 0) + (stock?.obtainable ?? 0), missing: shortage(line, stock) };
+    })
     .filter(({ missing }) => missing > 0);
-  if (short.length === 0) return [];
-  const missing = short.reduce((sum, item) => sum + item.missing, 0);
-  const there = short.reduce(
-    (sum, { line }) => sum + (stockOf.get(line.itemId)?.owned ?? 0) + (stockOf.get(line.itemId)?.obtainable ?? 0),
-    0,
-  );
-  const step = (added: number, more: ReadonlyMap<string, number>): LeverStep => ({
+}
+
+/** The step that gets so many more of each item by its id; `choice` names it where several kinds are got at once. */
+function getMore(plan: Plan, short: readonly Short[], more: ReadonlyMap<string, number>, label: string): LeverStep {
+  const added = [...more.values()].reduce((sum, count) => sum + count, 0);
+  const there = short.reduce((sum, item) => sum + item.there, 0);
+  const buys = short.reduce<number | null>((sum, { line }) => {
+    const count = more.get(line.itemId) ?? 0;
+    return sum === null || (line.priceEach === null && count > 0) ? null : sum + count * (line.priceEach ?? 0);
+  }, 0);
+  return {
     from: { value: there, unit: 'count' },
     to: { value: there + added, unit: 'count' },
+    ...(short.length > 1 && {
+      choice: short.map(({ line }) => `${line.name}: ${more.get(line.itemId) ?? 0} more`).join('; '),
+    }),
     command: {
       name: 'set-fields',
       args: { fields: [{ path: ['wish', 'stock'], value: withMore(plan, more) }], label },
     },
-    buys: short.reduce<number | null>((sum, { line }) => {
-      const added = more.get(line.itemId) ?? 0;
-      return sum === null || (line.priceEach === null && added > 0) ? null : sum + added * (line.priceEach ?? 0);
-    }, 0),
-  });
+    buys,
+  };
+}
+
+/**
+ * More of what is short, as counts that can be had: one by one where one kind is short, else all that is missing at once,
+ * since each kind short by one stops the plan.
+ */
+export function gearSteps(
+  plan: Plan,
+  evaluation: Evaluation,
+  items: readonly { readonly id: string }[],
+  label: string,
+): readonly LeverStep[] {
+  const short = shortItems(plan, evaluation, items);
   const [first] = short;
-  if (short.length > 1 || !first || missing > furthest)
-    return [step(missing, new Map(short.map(({ line, missing }) => [line.itemId, missing])))];
-  return Array.from({ length: missing }, (_, i) => step(i + 1, new Map([[first.line.itemId, i + 1]])));
+  if (first === undefined) return [];
+  const step = (counts: readonly (readonly [string, number])[]) => getMore(plan, short, new Map(counts), label);
+  if (short.length > 1 || first.missing > furthest)
+    return [step(short.map(({ line, missing }) => [line.itemId, missing]))];
+  return Array.from({ length: first.missing }, (_, i) => step([[first.line.itemId, i + 1]]));
 }
 
 export function processorGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {
-  return gearSteps(plan, evaluation, new Set(plan.catalogue.processors.map((item) => item.id)), 'processors to get');
+  return gearSteps(plan, evaluation, plan.catalogue.processors, 'processors to get');
 }
 
 export function breakoutGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {
-  return gearSteps(plan, evaluation, new Set(plan.catalogue.breakouts.map((item) => item.id)), 'breakouts to get');
+  return gearSteps(plan, evaluation, plan.catalogue.breakouts, 'breakouts to get');
+}
+
+/** Processors and breakouts together, where both are short and neither would do alone. */
+export function signalGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {
+  const { processors, breakouts } = plan.catalogue;
+  const kinds = [processors, breakouts].filter((items) => shortItems(plan, evaluation, items).length > 0);
+  return kinds.length < 2 ? [] : gearSteps(plan, evaluation, kinds.flat(), 'processors and breakouts to get');
 }
 
 export function panelGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {
-  return gearSteps(plan, evaluation, new Set(plan.catalogue.panels.map((item) => item.id)), 'panels to get');
+  return gearSteps(plan, evaluation, plan.catalogue.panels, 'panels to get');
 }
 
 /** Every surface on another processor of the catalogue, cheapest first. */
