@@ -13,10 +13,33 @@ const bonding: readonly Cell[] = [
   null,
 ];
 
-/** Currents on the legs and the neutral: of the service first, then of each distro; below them the protective bonding. */
+/** Distros by number, neighbours as a range: '1-3, 5'. */
+function ranges(numbers: readonly number[]): string {
+  const parts: [number, number][] = [];
+  for (const number of numbers) {
+    const last = parts.at(-1);
+    if (last !== undefined && last[1] === number - 1) last[1] = number;
+    else parts.push([number, number]);
+  }
+  return parts.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
+}
+
+/** Circuits and legs of each service point, where there is more than one. */
+function pointLines({ points, distros }: StageParts['power']) {
+  if (points.length < 2) return [];
+  return points.flatMap((point) => {
+    const on = new Set(point.distros);
+    const circuits = distros.reduce((sum, distro) => sum + (on.has(distro.number) ? distro.circuits : 0), 0);
+    const what = on.size === 0 ? 'no distro' : `distro ${ranges(point.distros)}`;
+    return point.legs.map((load) => ({ where: `${point.name}, ${what}`, circuits, load }));
+  });
+}
+
+/** Currents on the legs and the neutral: of the service first, then of its points and of each distro; below them the bonding. */
 export function scheduleLegs({ power }: Pick<StageParts, 'power'>): Schedule {
   const lines: { where: string; circuits: number; load: LegLoad }[] = [
     ...power.legs.map((load) => ({ where: 'Service', circuits: power.circuits.length, load })),
+    ...pointLines(power),
     ...power.distros.flatMap((distro) =>
       distro.legs.map((load) => ({ where: `Distro ${distro.number}`, circuits: distro.circuits, load })),
     ),

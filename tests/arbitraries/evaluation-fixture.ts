@@ -182,6 +182,7 @@ function powerOf(surfaces: SurfaceSet): PowerResults {
     order: Uint32Array.from(order),
     circuitOf,
     distros: [],
+    points: [],
     legs: [],
     worstLegA: null,
     neutralA: null,

@@ -163,6 +163,7 @@ export const smallStage: Recorded = {
       order: Uint32Array.of(0, 1),
       circuitOf: Int32Array.of(0, 0),
       distros: [],
+      points: [],
       legs: [
         { leg: 'L1', currentA: 1.37, limitA: 63 },
         { leg: 'N', currentA: 1.37, limitA: null },

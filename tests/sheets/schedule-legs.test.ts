@@ -30,3 +30,17 @@ it('scheduleLegs ends with the protective bonding, whatever is fed', () => {
   expect(schedule.count).toBe(1);
   expect(cells(schedule, 0)).toMatchObject({ where: 'Bonding of frames, truss and racks', leg: 'PE', current: null });
 });
+
+it('scheduleLegs puts the service points between service and distros, with their distros, where there is more than one', () => {
+  const legs = [{ leg: 'L1' as const, currentA: 90, limitA: 320 }];
+  const distros = [1, 2, 3, 5].map((number) => ({ number, distroId: 'd', circuits: 10, legs }));
+  const point = (name: string, on: readonly number[]) => ({ pointId: name, name, distros: on, legs });
+  const two = [point('West', [1, 2, 3, 5]), point('East', [])];
+  const schedule = scheduleLegs({ power: { ...power, legs, distros, points: two } });
+  expect([cells(schedule, 1), cells(schedule, 2)]).toEqual([
+    { where: 'West, distro 1-3, 5', leg: 'L1', circuits: 40, current: 90, limit: 320, share: 0.28125 },
+    { where: 'East, no distro', leg: 'L1', circuits: 0, current: 90, limit: 320, share: 0.28125 },
+  ]);
+  const one = scheduleLegs({ power: { ...power, legs, distros, points: [two[0]!] } });
+  expect(one.count).toBe(schedule.count - 2);
+});

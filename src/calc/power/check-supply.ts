@@ -33,23 +33,55 @@ function checkService({ power }: PowerInputs, results: PowerResults): Check[] {
   ];
 }
 
-/** A distro hangs on one point: the fullest against the largest. */
-function checkPoints({ power }: PowerInputs, { distros }: PowerResults): Check[] {
-  if (power.servicePoints.length < 2 || distros.length === 0) return [];
-  const limit = Math.max(...power.servicePoints.map((point) => point.legA)) * power.circuit.usableShare;
-  const loads = distros.map((distro) => ({ distro, worst: worstOf(linesOf(distro.legs)) }));
-  const fullest = loads.reduce((a, b) => (b.worst.currentA > a.worst.currentA ? b : a));
+/** A distro hangs whole on one point. What all points carry together is checked apart. */
+function checkPoints({ power }: PowerInputs, { distros, points, worstLegA }: PowerResults): Check[] {
+  if (power.servicePoints.length < 2 || distros.length === 0 || worstLegA === null) return [];
+  const common = { id: 'power.service-points', chapter: 'power', unit: 'A' } as const;
+  const largestA = Math.max(...power.servicePoints.map((point) => point.legA)) * power.circuit.usableShare;
+  const distro = distros
+    .map(({ number, legs }) => ({ number, worst: worstOf(linesOf(legs)) }))
+    .reduce((a, b) => (b.worst.currentA > a.worst.currentA ? b : a));
+  if (!fitsWithin(distro.worst.currentA, largestA)) {
+    return [
+      {
+        ...common,
+        severity: 'stop',
+        measured: distro.worst.currentA,
+        limit: largestA,
+        where: [{ kind: 'distro', name: `distro ${distro.number}` }],
+        sentence:
+          'A distro hangs on one service point: the fullest draws {measured} a leg, the largest point carries {limit} for hours.',
+      },
+    ];
+  }
+  if (points.length > 0) {
+    const used = ({ currentA, limitA }: LegLoad) => currentA / limitA!;
+    const point = points
+      .map(({ name, legs }) => ({ name, worst: worstOf(linesOf(legs)) }))
+      .reduce((a, b) => (used(b.worst) > used(a.worst) ? b : a));
+    return [
+      {
+        ...common,
+        severity: 'pass',
+        measured: point.worst.currentA,
+        limit: point.worst.limitA,
+        where: [{ kind: 'leg', name: `leg ${point.worst.leg} of ${point.name}` }],
+        sentence:
+          'The distros can be hung on the service points whole: the fullest point then carries {measured} a leg; for hours it may carry {limit}.',
+      },
+    ];
+  }
+  const limit = serviceLimitA(power);
+  if (limit === null || !fitsWithin(worstLegA, limit)) return [];
   return [
     {
-      id: 'power.service-points',
-      chapter: 'power',
-      severity: fitsWithin(fullest.worst.currentA, limit) ? 'pass' : 'stop',
-      measured: fullest.worst.currentA,
+      ...common,
+      severity: 'stop',
+      measured: worstLegA,
       limit,
-      unit: 'A',
-      where: [{ kind: 'distro', name: `distro ${fullest.distro.number}` }],
+      where: [{ kind: 'field', name: 'power.servicePoints' }],
       sentence:
-        'A distro hangs on one service point: the fullest draws {measured} a leg, the largest point carries {limit} for hours.',
+        'Each distro hangs whole on one service point, and no way was found to share them out, though together they draw {measured} a leg and all points together carry {limit} for hours.',
     },
   ];
 }

@@ -3,13 +3,15 @@ import type { Power } from '../../plan/power';
 import type { PanelPower } from '../panels/panel-views';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { balanceLegs } from './balance-legs';
-import { type BranchCurrent, noBranch } from './branch-current';
+import { noBranch } from './branch-current';
 import { branchLoads } from './branch-loads';
-import { legCurrents } from './leg-currents';
+import type { BranchLoads } from './hang-distros';
+import { legLoads } from './leg-loads';
 import { type LegScheme, legScheme } from './leg-scheme';
+import { loadPoints } from './load-points';
 import type { PanelCurrent } from './panel-current';
 import { type LaidCircuits, planCircuits } from './plan-circuits';
-import type { Circuit, DistroLoad, LegLoad, PowerLoad, PowerResults } from './power-result';
+import type { Circuit, DistroLoad, PowerLoad, PowerResults } from './power-result';
 import { serviceLimitA } from './service-limit';
 import { signalCurrent } from './signal-current';
 import { surfaceCurrents } from './surface-currents';
@@ -24,26 +26,18 @@ export interface PowerInputs {
   readonly signalLoadW: number;
 }
 
-function legLoads(
-  scheme: LegScheme,
-  byBranch: readonly BranchCurrent[],
-  limitA: number | null,
-  onEachLeg: BranchCurrent,
-): LegLoad[] {
-  const { legA, neutralA } = legCurrents(scheme, byBranch, onEachLeg);
-  const legs: LegLoad[] = scheme.legs.map((leg, k) => ({ leg, currentA: legA[k]!, limitA }));
-  return [...legs, { leg: 'N', currentA: neutralA, limitA: null }];
-}
-
 interface Fed {
   readonly circuits: readonly Circuit[];
   readonly distros: readonly DistroLoad[];
+  /** Branch loads of each distro. */
+  readonly byDistro: readonly BranchLoads[];
 }
 
 /** Names the circuits, puts each on a leg or pair, and adds up every distro. */
 function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usableShare: number): Fed {
   const circuits: Circuit[] = [];
   const distros: DistroLoad[] = [];
+  const byDistro: BranchLoads[] = [];
   let stageA = scheme.branches.map(() => 0);
   let start = 0;
   laid.distroStarts.forEach((from, d) => {
@@ -73,9 +67,10 @@ function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usab
     if (distro !== null) {
       const legs = legLoads(scheme, byBranch, distro.legA * usableShare, noBranch);
       distros.push({ number: d + 1, distroId: distro.id, circuits: own.length, legs });
+      byDistro.push(byBranch);
     }
   });
-  return { circuits, distros };
+  return { circuits, distros, byDistro };
 }
 
 function orderOf(laid: LaidCircuits, total: number): Pick<PowerResults, 'order' | 'circuitOf'> {
@@ -119,6 +114,7 @@ export function computePower({ power, distros, panels, surfaces, signalLoadW }: 
     order,
     circuitOf,
     distros: fed.distros,
+    points: loadPoints(power, scheme, fed.byDistro, signal),
     legs,
     worstLegA: isKnown ? Math.max(...legs.filter((l) => l.leg !== 'N').map((l) => l.currentA)) : null,
     neutralA: isKnown ? (legs.find((l) => l.leg === 'N')?.currentA ?? null) : null,

@@ -28,6 +28,15 @@ export interface DistroLoad {
   readonly legs: readonly LegLoad[];
 }
 
+/** What one service point carries where every distro hangs on one. */
+export interface PointLoad {
+  readonly pointId: string;
+  readonly name: string;
+  /** Numbers of the distros on it. */
+  readonly distros: readonly number[];
+  readonly legs: readonly LegLoad[];
+}
+
 export interface PowerLoad {
   readonly surfaceId: string;
   readonly blackW: number;
@@ -41,6 +50,8 @@ export interface PowerResults {
   /** Index of the circuit each panel is on; -1 where none. */
   readonly circuitOf: Int32Array;
   readonly distros: readonly DistroLoad[];
+  /** Service points with the distros on them; none where no way was found, without a point and without a distro. */
+  readonly points: readonly PointLoad[];
   readonly legs: readonly LegLoad[];
   readonly worstLegA: number | null;
   readonly neutralA: number | null;

@@ -19,9 +19,40 @@ describe('checkSupply', () => {
     const two = { servicePoints: [servicePoint('a', 60), servicePoint('b', 50)] };
     const found = powerCheck('power.service-points', {}, two);
     expect(found).toMatchObject({ severity: 'stop', limit: 48 });
-    expect(powerCheck('power.service-points', { distros: [distroOf({ circuits: 18 })] }, two)).toMatchObject({
+  });
+
+  it('power.service-points stops where distros that fit one by one cannot be shared out', () => {
+    // By hand: two distros of 18 circuits draw 41.2 A a leg each. Usable are 48 A and 40 A: 82.4 A of 88 A in all, yet the
+    // second distro has no point.
+    const distros = [distroOf({ circuits: 18 })];
+    const found = powerCheck(
+      'power.service-points',
+      { distros },
+      { servicePoints: [servicePoint('a', 60), servicePoint('b', 50)] },
+    );
+    expect(found).toMatchObject({ severity: 'stop', measured: expect.closeTo(82.38, 2), limit: expect.closeTo(88, 9) });
+  });
+
+  it('power.service-points passes with the point that is used most', () => {
+    const distros = [distroOf({ circuits: 18 })];
+    const found = powerCheck(
+      'power.service-points',
+      { distros },
+      { servicePoints: [servicePoint('a', 60), servicePoint('b', 52)] },
+    );
+    expect(found).toMatchObject({
       severity: 'pass',
+      measured: expect.closeTo(41.19, 2),
+      limit: expect.closeTo(41.6, 9),
     });
+    expect(found!.where[0]!.name).toMatch(/^leg L[123] of b$/);
+  });
+
+  it('power.service-points says nothing where all points together are too little, which power.service says', () => {
+    const few = { servicePoints: [servicePoint('a', 52), servicePoint('b', 40)] };
+    const distros = [distroOf({ circuits: 18 })];
+    expect(powerCheck('power.service-points', { distros }, few)).toBeUndefined();
+    expect(powerCheck('power.service', { distros }, few)).toMatchObject({ severity: 'stop' });
   });
 
   it('power.balance passes where legs differ by no more than a circuit', () => {
