@@ -1,10 +1,14 @@
+import { defaultAddresses } from './addresses';
 import { starterCatalogue } from './catalogue/starter-catalogue';
+import { defaultDelay } from './delay';
+import { defaultFeed } from './feed';
 import { defaultMaterials } from './materials';
 import { defaultPicture } from './picture';
 import { type Plan, planFormat, planVersion } from './plan';
 import { defaultPower120, defaultPower230 } from './power';
 import { defaultSignal } from './signal';
 import { defaultHeat, defaultMasses } from './site';
+import { defaultSync } from './sync';
 import { defaultWish } from './wish';
 
 /** What only the person who begins a plan can say. */
@@ -33,6 +37,10 @@ export function emptyPlan({ id, name, lengths }: Beginning): Plan {
     ceilings: [],
     picture: defaultPicture,
     signal: { ...defaultSignal, processorId: 'weir-24', nodeId: 'mill-4' },
+    feed: defaultFeed,
+    delay: defaultDelay,
+    sync: defaultSync,
+    addresses: defaultAddresses,
     existingWiring: null,
     handChanges: [],
     power: inFeet ? { ...defaultPower120, distroId: 'wharf-400' } : { ...defaultPower230, distroId: 'quay-125' },

@@ -1,7 +1,10 @@
 import { z } from 'zod';
+import { addresses } from './addresses';
 import { alternative } from './alternative';
 import { catalogue } from './catalogue';
 import { ceiling } from './ceiling';
+import { delay } from './delay';
+import { feed } from './feed';
 import { findTwinSurface } from './find-twin-surface';
 import { handChange } from './hand-change';
 import { materials } from './materials';
@@ -10,12 +13,13 @@ import { power } from './power';
 import { id, label, longText, shortLabel } from './primitives';
 import { existingWiring, signal } from './signal';
 import { heat, masses } from './site';
+import { sync } from './sync';
 import { uniqueList } from './unique-list';
 import { wall } from './wall';
 import { wish } from './wish';
 
 export const planFormat = 'voussoir-plan';
-export const planVersion = 1;
+export const planVersion = 2;
 
 /** The whole document. Unknown keys are errors; a dangling id is not: the evaluation reports it as a check. */
 export const plan = z
@@ -35,6 +39,10 @@ export const plan = z
     ceilings: z.array(ceiling).max(20),
     picture,
     signal,
+    feed,
+    delay,
+    sync,
+    addresses,
     existingWiring: existingWiring.nullable(),
     handChanges: uniqueList(handChange, 20_000),
     power,

@@ -6,6 +6,10 @@ import { uniqueList } from './unique-list';
 export const priority = z.enum(['repeats', 'fewest-ports', 'most-free', 'shortest-cable']);
 export type Priority = z.infer<typeof priority>;
 
+/** Where the last panel of a run goes back to: nowhere, a second port of the same processor, one of another breakout, or one of
+ *  another processor. */
+export const returns = z.enum(['none', 'port', 'breakout', 'processor']);
+
 /** Which processor drives a surface and how its zones are cut. */
 export const surfaceSignal = z.strictObject({
   surfaceId: id,
@@ -15,6 +19,8 @@ export const surfaceSignal = z.strictObject({
   zoneColumnsMost: z.int().min(1).max(5000).nullable(),
   /** Zones one above the other; null: as few as fit. */
   zonesUp: z.int().min(1).max(100).nullable(),
+  /** null: as the stage. */
+  returns: returns.nullable(),
 });
 export type SurfaceSignal = z.infer<typeof surfaceSignal>;
 
@@ -31,6 +37,7 @@ export const signal = z.strictObject({
   /** Highest lower edge of an entry panel that an adult reaches from the floor. */
   reachMm: lengthMm,
   priority,
+  returns,
   /** Side of a ceiling where its loom arrives, as seen from below. */
   ceilingEntry: z.enum(['left', 'right', 'bottom', 'top']),
 });
@@ -58,5 +65,6 @@ export const defaultSignal: Signal = {
   panelsMost: null,
   reachMm: 2100,
   priority: 'repeats',
+  returns: 'none',
   ceilingEntry: 'left',
 };

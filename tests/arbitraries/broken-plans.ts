@@ -16,6 +16,7 @@ const choice = (surfaceId: string, processorId: string) => ({
   processorId,
   nodeId: null,
   zoneColumnsMost: null,
+  returns: null,
   zonesUp: null,
 });
 
@@ -196,7 +197,7 @@ export const brokenPlans: readonly BrokenPlan[] = [
     sample: 'flat',
     checkId: 'zones.fit.A',
     breaks: (plan) => {
-      plan.signal.bySurface.push({ ...choice('window', 'brook-4'), zonesUp: 60 });
+      plan.signal.bySurface.push({ ...choice('window', 'brook-4'), returns: null, zonesUp: 60 });
     },
   },
   {

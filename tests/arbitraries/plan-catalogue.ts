@@ -120,6 +120,8 @@ export const node = (id: string): fc.Arbitrary<Node> =>
   fc.record({
     id: fc.constant(id),
     name: label,
+    outputs: whole(1, 64),
+    canvasPixels: nullable(fc.oneof(whole(1, 1e8), whole(1, 1e10))),
     powerW: number(0, 1e5),
     massKg: number(0, 1000),
     rackUnits: whole(0, 60),

@@ -75,6 +75,7 @@ const signal: fc.Arbitrary<Plan['signal']> = fc.record({
       nodeId: nullable(idOf('node')),
       zoneColumnsMost: nullable(fc.oneof(whole(1, 20), whole(1, 5000))),
       zonesUp: nullable(fc.oneof(whole(1, 3), whole(1, 100))),
+      returns: nullable(fc.constantFrom('none', 'port', 'breakout', 'processor')),
     }),
     { selector: (entry) => entry.surfaceId, maxLength: 3 },
   ),
@@ -82,7 +83,66 @@ const signal: fc.Arbitrary<Plan['signal']> = fc.record({
   panelsMost: nullable(fc.oneof(whole(1, 20), whole(1, 10_000))),
   reachMm: fc.oneof(fc.constant(2100), length),
   priority: fc.constantFrom('repeats', 'fewest-ports', 'most-free', 'shortest-cable'),
+  returns: fc.constantFrom('none', 'port', 'breakout', 'processor'),
   ceilingEntry: fc.constantFrom('left', 'right', 'bottom', 'top'),
+});
+
+const zonesANode = nullable(fc.oneof(whole(1, 6), whole(1, 10_000)));
+const linkId = nullable(fc.oneof(fc.constantFrom('displayport-hbr2', 'sdi-12g', 'st2110-25'), idOf('link')));
+
+const feed: fc.Arbitrary<Plan['feed']> = fc.record({
+  zonesANode,
+  equalCanvases: fc.boolean(),
+  spareNodes: count,
+  timing: fc.constantFrom('reduced-2', 'reduced-1', 'full', 'cta', 'container'),
+  containerId: nullable(idOf('mode')),
+  linkId,
+  bySurface: fc.uniqueArray(
+    fc.record({
+      surfaceId,
+      zonesANode,
+      linkId,
+      canvas: nullable(fc.record({ width: whole(1, 1_000_000), height: whole(1, 1_000_000) })),
+    }),
+    { selector: (entry) => entry.surfaceId, maxLength: 3 },
+  ),
+});
+
+const delay: fc.Arbitrary<Plan['delay']> = fc.record({
+  steps: listOf(
+    'step',
+    (id) =>
+      fc.record({
+        id: fc.constant(id),
+        name: label,
+        frames: number(0, 1000),
+        ms: number(0, 100_000),
+        surfaceIds: nullable(fc.array(surfaceId, { maxLength: 3 })),
+      }),
+    6,
+  ),
+  mostMs: nullable(number(0, 100_000)),
+});
+
+const phase = fc.record({
+  amount: number(-100_000, 100_000),
+  unit: fc.constantFrom('ms' as const, 'degrees' as const),
+});
+
+const sync: fc.Arbitrary<Plan['sync']> = fc.record({
+  reference: fc.constantFrom('black-burst', 'tri-level', 'ptp'),
+  outletsASplitter: whole(2, 1000),
+  trackers: fc.oneof(whole(0, 20), count),
+  phase: fc.record({ nodes: phase, processors: phase, cameras: phase, trackers: phase }),
+});
+
+const addresses: fc.Arbitrary<Plan['addresses']> = fc.record({
+  prefixBits: whole(8, 30),
+  nodes: fc.ipV4(),
+  processors: fc.ipV4(),
+  cameras: fc.ipV4(),
+  trackers: fc.ipV4(),
+  portsASwitch: whole(4, 1000),
 });
 
 const tag = text(24).map((any) => any.replace(/["\\]/g, '.'));
@@ -152,6 +212,10 @@ export const anyPlan = (sizes: Size = 'small'): fc.Arbitrary<Plan> =>
     ceilings: listOf('ceiling', ceiling(sizes), 2),
     picture,
     signal,
+    feed,
+    delay,
+    sync,
+    addresses,
     existingWiring: nullable(existingWiring),
     handChanges: listOf('change', handChange, 5),
     power,

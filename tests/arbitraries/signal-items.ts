@@ -40,6 +40,8 @@ export const breakoutOf = (id = 'box'): Breakout => ({
 export const nodeOf = (id = 'node'): Node => ({
   id,
   name: `Node ${id}`,
+  outputs: 4,
+  canvasPixels: null,
   powerW: 900,
   massKg: 25,
   rackUnits: 4,

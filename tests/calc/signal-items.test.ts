@@ -27,7 +27,7 @@ describe('countSignalItems', () => {
   });
 
   it('takes a surface node where it names one, the common one where it names none', () => {
-    const own = { processorId: 'a', zoneColumnsMost: null, zonesUp: null };
+    const own = { processorId: 'a', zoneColumnsMost: null, returns: null, zonesUp: null };
     const signal = signalOf({
       bySurface: [
         { ...own, surfaceId: 'ceiling', nodeId: 'large' },

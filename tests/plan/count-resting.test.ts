@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { countResting } from '../../src/plan/count-resting';
 import { samplePlan } from './sample-plan';
 
-const { walls, handChanges } = samplePlan('version-1');
+const { walls, handChanges } = samplePlan('version-2');
 const wall = walls[0]!;
 
 test('countResting finds nothing where every anchor has its panel', () => {

@@ -13,7 +13,7 @@ test('freshId counts on from the highest that stands anywhere', () => {
 });
 
 test('freshId counts an id that is only referred to, so that a resting change does not take hold of something new', () => {
-  const plan = samplePlan('version-1');
+  const plan = samplePlan('version-2');
   plan.handChanges.push({
     kind: 'entry',
     id: 'change-9',

@@ -28,8 +28,8 @@ test('parsePlan says the place and the reason in the sentence', () => {
   expect(say(flat.replace('"reachMm": 2100', '"reachMm": -1').replace('"people": 8', '"people": 0.5'))).toBe(
     'Invalid at signal.reachMm: at least 0 mm. One more place is invalid.',
   );
-  expect(say(flat.replace('"version": 1', '"version": 7'))).toBe(
-    'This plan was written by a newer version of the program (format 7, this one reads up to 1).',
+  expect(say(flat.replace('"version": 2', '"version": 7'))).toBe(
+    'This plan was written by a newer version of the program (format 7, this one reads up to 2).',
   );
   expect(say('{\n  "format": oops\n}')).toBe('This file is not JSON from line 2, column 13 on.');
 });
@@ -48,7 +48,16 @@ test('parsePlan keeps no -0, which saving would lose', () => {
 });
 
 test('parsePlan opens every version that was released', () => {
-  const present = samplePlan('version-1');
-  expect(parsePlan(sampleText('version-1'))).toEqual({ plan: present });
-  expect(parsePlan(sampleText('version-0'))).toEqual({ plan: { ...present, existingWiring: null, alternatives: [] } });
+  const present = samplePlan('version-2');
+  const { catalogue, signal, walls, existingWiring, alternatives } = samplePlan('version-1');
+  expect({ walls, existingWiring, alternatives }).toEqual({
+    walls: present.walls,
+    existingWiring: present.existingWiring,
+    alternatives: present.alternatives,
+  });
+  expect(signal).toMatchObject({ returns: 'none', reachMm: present.signal.reachMm });
+  expect(catalogue.panels).toEqual(present.catalogue.panels);
+  expect(parsePlan(sampleText('version-0'))).toEqual({
+    plan: { ...samplePlan('version-1'), existingWiring: null, alternatives: [] },
+  });
 });

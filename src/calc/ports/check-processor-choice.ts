@@ -48,7 +48,14 @@ function chooseProcessor(inputs: PortsInputs, surface: SurfaceTable, own: number
   if (forAll !== null) {
     return setFieldsFix(`Take ${forAll.name}`, 'processor', [{ path: ['signal', 'processorId'], value: forAll.id }]);
   }
-  const choice = { surfaceId, processorId: forThis.id, nodeId: null, zoneColumnsMost: null, zonesUp: null };
+  const choice = {
+    surfaceId,
+    processorId: forThis.id,
+    nodeId: null,
+    zoneColumnsMost: null,
+    returns: null,
+    zonesUp: null,
+  };
   return setFieldsFix(`Take ${forThis.name} for ${surfaceWords(surface)}`, 'processor', [
     { path: ['signal', 'bySurface'], value: [...signal.bySurface, choice] },
   ]);

@@ -86,6 +86,8 @@ export const starterNodes: readonly Node[] = [
   {
     id: 'mill-4',
     name: 'Mill render node (invented)',
+    outputs: 4,
+    canvasPixels: 35_389_440,
     powerW: 1250,
     massKg: 27,
     rackUnits: 4,

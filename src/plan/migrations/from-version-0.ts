@@ -1,3 +1,4 @@
+import { isRecord } from './is-record';
 import type { Migration, UncheckedRecord } from './migration';
 
 /**
@@ -39,8 +40,4 @@ function exactRate(rate: number): UncheckedRecord {
   if (Number.isInteger(rate)) return { frames: rate, seconds: 1 };
   if (Math.abs((nominal * 1000) / 1001 - rate) < 0.005) return { frames: nominal * 1000, seconds: 1001 };
   return { frames: Math.round(rate * 1000), seconds: 1000 };
-}
-
-function isRecord(value: unknown): value is UncheckedRecord {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -127,7 +127,14 @@ const shortStage = fc
   })
   .map(({ frames, depthBits, pictures, freeShare, panelsMost, reachMm, zonesUp, owned, panels, more, base }): Plan => {
     const processorId = base.signal.processorId!;
-    const own = { surfaceId: base.walls[0]!.id, processorId, nodeId: null, zoneColumnsMost: null, returns: null, zonesUp };
+    const own = {
+      surfaceId: base.walls[0]!.id,
+      processorId,
+      nodeId: null,
+      zoneColumnsMost: null,
+      returns: null,
+      zonesUp,
+    };
     const stage: Plan = {
       ...base,
       picture: { ...base.picture, base: { rate: { frames, seconds: 1 }, depthBits, pictures } },

@@ -40,7 +40,14 @@ test('checkPorts reads a chain limit that nobody stated as not stated', () => {
 });
 
 test('checkPorts names a choice for a surface that is not there and drops it', () => {
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, zonesUp: null };
+  const own = {
+    surfaceId: 'a',
+    processorId: 'proc',
+    nodeId: null,
+    zoneColumnsMost: null,
+    returns: null,
+    zonesUp: null,
+  };
   const given = plainPorts({ signal: plainSignal({ bySurface: [{ ...own, surfaceId: 'gone' }, own] }) });
   const found = named(given, 'ports.surface-names');
   expect(found).toMatchObject({ severity: 'watch', measured: 1 });

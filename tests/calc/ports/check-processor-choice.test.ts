@@ -6,7 +6,7 @@ import { plainPanel, plainProcessor, plainSignal } from './plain-items';
 import { plainPorts } from './plain-ports';
 
 const check = (given: PortsInputs) => checkProcessorChoice(given, given.surfaces.surfaces[0]!);
-const own = { surfaceId: 'a', processorId: 'gone', nodeId: null, zoneColumnsMost: null, zonesUp: null };
+const own = { surfaceId: 'a', processorId: 'gone', nodeId: null, zoneColumnsMost: null, returns: null, zonesUp: null };
 
 test('checkProcessorChoice takes the first processor that the panels name and whose port carries one', () => {
   const weak = plainProcessor({ sheetPixels: 1000 }, { id: 'weak', name: 'Weak' });

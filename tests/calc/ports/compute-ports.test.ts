@@ -48,7 +48,9 @@ test('computePorts limits a run of mixed panels by the least chain and the least
 
 test('computePorts lets a surface choose its own processor and the user limit every run', () => {
   const small = plainProcessor({ sheetPixels: 200_000 }, { id: 'small', outlets: { kind: 'direct', ports: 4 } });
-  const bySurface = [{ surfaceId: 'b', processorId: 'small', nodeId: null, zoneColumnsMost: null, zonesUp: null }];
+  const bySurface = [
+    { surfaceId: 'b', processorId: 'small', nodeId: null, zoneColumnsMost: null, returns: null, zonesUp: null },
+  ];
   const [a, b] = ports({
     processors: [plainProcessor(), small],
     signal: plainSignal({ bySurface, panelsMost: 7 }),

@@ -73,6 +73,7 @@ export function plainSignal(rest: Partial<Signal> = {}): Signal {
     panelsMost: null,
     reachMm: 2100,
     priority: 'repeats',
+    returns: 'none',
     ceilingEntry: 'bottom',
     ...rest,
   };

@@ -14,7 +14,7 @@ const assemble = (rest: PlainRuns) => {
 };
 
 test('assembleRuns numbers ports through the breakouts of each processor and panels through all surfaces', () => {
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 12, zonesUp: null };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 12, returns: null, zonesUp: null };
   const surfaces = setOf(
     plainSurface({ letter: 'A', columns: 24, bands }),
     plainSurface({ letter: 'B', kind: 'ceiling', columns: 2, bands }),

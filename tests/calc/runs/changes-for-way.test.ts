@@ -8,7 +8,7 @@ import { anchor, plainRuns } from './plain-runs';
 
 const rows: WayOfWiring = { kind: 'rows' };
 const bands = [{ type: plainType(216), rows: 3 }];
-const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, zonesUp: null };
+const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, returns: null, zonesUp: null };
 const surfaces = setOf(
   plainSurface({ letter: 'A', columns: 8, bands, isHole: (column, row) => column === 1 && row === 1 }),
   plainSurface({ letter: 'B', kind: 'ceiling', columns: 2, bands }),

@@ -5,7 +5,7 @@ import { plainProcessor, plainSignal } from '../ports/plain-items';
 import { plainSurface, plainType } from '../zones/plain-surface';
 import { anchor, type PlainRuns, plainRuns } from './plain-runs';
 
-const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, zonesUp: null };
+const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, returns: null, zonesUp: null };
 const compare = (rest: PlainRuns) => {
   const { zones } = wireStage(
     plainRuns({

@@ -82,7 +82,7 @@ test('solveZones: a mirrored zone needs the same number of ports', () => {
 
 // Common practice, no source: see compute-zones.test.ts; here the zones are judged by the search itself.
 test('solveZones drives 136 columns of 13 rows from 11 processors, each with the ports of two breakouts', () => {
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, zonesUp: null };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, returns: null, zonesUp: null };
   const { given, results } = compute({
     wall: surface(136, 13),
     processors: [plainProcessor({ sheetPixels: null })],
@@ -96,7 +96,7 @@ test('solveZones drives 136 columns of 13 rows from 11 processors, each with the
 
 test('solveZones: of eleven zones the last, six columns wide, is wired with the figures of the others, and as its zone says', () => {
   // By hand: single columns of 9 up from row 5, pairs of columns folded below, the column of 4 that is over in 13 but not in 6.
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, zonesUp: null };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, returns: null, zonesUp: null };
   const { given, results } = compute({
     wall: surface(136, 13),
     panels: [plainPanel(216)],
@@ -111,7 +111,7 @@ test('solveZones: of eleven zones the last, six columns wide, is wired with the 
 
 test('solveZones wires the zones of a surface together, and each zone has the ports that its runs take', () => {
   // By hand in match-zones.test.ts: 13 and 10 columns of 14 rows, 12 panels a port, three breakouts of eight ports.
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, zonesUp: null };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 13, returns: null, zonesUp: null };
   const { given, results } = compute({
     wall: surface(75, 14),
     panels: [plainPanel(216)],

@@ -14,7 +14,7 @@ const work = (rest: PlainRuns) => {
 const bands = [{ type: plainType(216), rows: 3 }];
 
 test('workRuns adds up the ports of the zones, of the surfaces and of the stage', () => {
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, zonesUp: null };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 4, returns: null, zonesUp: null };
   const surfaces = setOf(
     plainSurface({ letter: 'A', columns: 10, bands }),
     plainSurface({ letter: 'B', columns: 2, bands }),

@@ -6,7 +6,7 @@ import { plainSurface, plainType } from '../zones/plain-surface';
 import { plainRuns } from './plain-runs';
 
 test('zoneHolds puts every panel in exactly one zone', () => {
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 2, zonesUp: 2 };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 2, returns: null, zonesUp: 2 };
   const wall = plainSurface({ columns: 5, bands: [{ type: plainType(216), rows: 3 }] });
   const zones = wireZones(plainRuns({ wall, signal: plainSignal({ bySurface: [own] }) }));
   expect(zones).toHaveLength(6);

@@ -29,14 +29,14 @@ test('checkZones stops with the reason where no zone fits', () => {
 });
 
 test('checkZones lets as few zones up as fit where the number asked for is what hinders', () => {
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, zonesUp: 1 };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, returns: null, zonesUp: 1 };
   const given = plainZones({ processors: [processor(null, 300)], signal: plainSignal({ bySurface: [own] }) });
   const found = named(given, 'zones.fit.A');
   expect(found?.severity).toBe('stop');
   expect(found?.fix?.command.args).toMatchObject({
     fields: [{ path: ['signal', 'bySurface', 0, 'zonesUp'], value: null }],
   });
-  const signal = plainSignal({ bySurface: [{ ...own, zonesUp: null }] });
+  const signal = plainSignal({ bySurface: [{ ...own, returns: null, zonesUp: null }] });
   expect(named(plainZones({ processors: [processor(null, 300)], signal }), 'zones.fit.A')?.severity).toBe('pass');
 });
 

@@ -11,6 +11,7 @@ const own = (rest: Partial<SurfaceSignal>): SurfaceSignal => ({
   processorId: 'proc',
   nodeId: null,
   zoneColumnsMost: null,
+  returns: null,
   zonesUp: null,
   ...rest,
 });
@@ -100,7 +101,7 @@ test('computeZones splits a wall too high for a canvas into as few zones up as f
 });
 
 test('computeZones does as told with zones up', () => {
-  const signal = plainSignal({ bySurface: [own({ zonesUp: 3 })] });
+  const signal = plainSignal({ bySurface: [own({ returns: null, zonesUp: 3 })] });
   const { zones } = computeZones(plainZones({ wall: plainSurface({ columns: 8, bands: bands(12) }), signal }));
   expect(zones.map(({ firstRow, rows }) => [firstRow, rows])).toEqual([
     [1, 4],
@@ -140,7 +141,7 @@ test('computeZones leaves no zone without a panel and follows mixed bands on the
     ],
     isHole: (column) => column === 3 || column === 4,
   });
-  const signal = plainSignal({ bySurface: [own({ zoneColumnsMost: 2, zonesUp: 2 })] });
+  const signal = plainSignal({ bySurface: [own({ zoneColumnsMost: 2, returns: null, zonesUp: 2 })] });
   const panels = [plainPanel(200), plainPanel(100)];
   const { zones, surfaces } = computeZones(plainZones({ wall, signal, panels }));
   expect(zones.map(({ firstColumn, firstRow }) => [firstColumn, firstRow])).toEqual([
@@ -174,14 +175,14 @@ test('computeZones says why there is no zone', () => {
     widths: [],
     stoppedBy: 'No processor is chosen.',
   });
-  const signal = plainSignal({ bySurface: [own({ zonesUp: 1 })] });
+  const signal = plainSignal({ bySurface: [own({ returns: null, zonesUp: 1 })] });
   const low = plainProcessor({}, { canvas: { pixels: 8_900_000, widest: 8192, highest: 300, inputGbps: null } });
   expect(computeZones(plainZones({ signal, processors: [low] })).surfaces[0]?.stoppedBy).toContain('zones up');
 });
 
 test('computeZones gives the narrowest zones where even they need more ports than there are', () => {
   const few = plainProcessor({ sheetPixels: 50_000 }, { outlets: { kind: 'direct', ports: 2 } });
-  const signal = plainSignal({ freeShare: 0, bySurface: [own({ zonesUp: 1 })] });
+  const signal = plainSignal({ freeShare: 0, bySurface: [own({ returns: null, zonesUp: 1 })] });
   const { zones, surfaces } = computeZones(plainZones({ signal, processors: [few] }));
   expect(zones).toHaveLength(4);
   expect(zones[0]?.ports).toBe(3);

@@ -15,7 +15,15 @@ function cut(columns: number, rows: number, ports: number, own: Partial<SurfaceS
   const found = cutSurface({
     table,
     signal: plainSignal(),
-    own: { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, zonesUp: null, ...own },
+    own: {
+      surfaceId: 'a',
+      processorId: 'proc',
+      nodeId: null,
+      zoneColumnsMost: null,
+      returns: null,
+      zonesUp: null,
+      ...own,
+    },
     processor,
     ports: computePorts(given).surfaces[0]!,
     served: [mode(60)],
@@ -45,7 +53,7 @@ test('cutSurface goes up where not even one column has ports enough', () => {
 });
 
 test('cutSurface gives the narrowest zones where the number of zones up leaves too few ports', () => {
-  const { found } = cut(3, 30, 2, { zonesUp: 1 });
+  const { found } = cut(3, 30, 2, { returns: null, zonesUp: 1 });
   expect(found).toMatchObject({ portsSuffice: false, cut: { columns: 1, up: 1 } });
 });
 

@@ -21,7 +21,14 @@ test('whyNoZone finds nothing where one panel fits', () => {
 test('whyNoZone finds nothing in a single row, and nothing on a surface without panels', () => {
   const row = plainSurface({ columns: 2, bands: [{ type: plainType(216), rows: 1 }] });
   expect(why({ surfaces: setOf(row) })).toBeNull();
-  const asMany = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, zonesUp: 3 };
+  const asMany = {
+    surfaceId: 'a',
+    processorId: 'proc',
+    nodeId: null,
+    zoneColumnsMost: null,
+    returns: null,
+    zonesUp: 3,
+  };
   expect(why({ signal: plainSignal({ bySurface: [asMany] }) })).toBeNull();
   const empty = plainSurface({ columns: 2, bands: [{ type: plainType(216), rows: 1 }], isHole: () => true });
   expect(why({ surfaces: setOf(empty), signal: plainSignal({ processorId: null }) })).toBeNull();
@@ -39,7 +46,9 @@ test.each([
     'fewer rows',
     {
       signal: plainSignal({
-        bySurface: [{ surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, zonesUp: 4 }],
+        bySurface: [
+          { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: null, returns: null, zonesUp: 4 },
+        ],
       }),
     },
   ],

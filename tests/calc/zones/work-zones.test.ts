@@ -18,7 +18,7 @@ test('workZones prints processors, the share used and the payload of the input',
 test('workZones takes zones without a panel off', () => {
   const isHole = (column: number, row: number) => column > 2 && column < 5 && row < 3;
   const wall = plainSurface({ columns: 6, bands: [{ type: plainType(216), rows: 4 }], isHole });
-  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 2, zonesUp: 2 };
+  const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 2, returns: null, zonesUp: 2 };
   const given = plainZones({ wall, signal: plainSignal({ bySurface: [own] }) });
   const steps = workZones(given, computeZones(given));
   expectStepsHold(steps);

@@ -3,7 +3,7 @@ import { clearHandChange } from '../../../src/plan/commands/clear-hand-change';
 import { samplePlan } from '../sample-plan';
 import { changedGroups, taken } from './outcomes';
 
-const plan = samplePlan('version-1');
+const plan = samplePlan('version-2');
 
 test('clear-hand-change takes out those named and leaves the rest', () => {
   const after = taken(clearHandChange.apply(plan, { ids: ['change-2', 'change-6'] }));

@@ -5,7 +5,7 @@ import { anyPlan } from '../../arbitraries/plan';
 import { samplePlan } from '../sample-plan';
 import { changedGroups, taken } from './outcomes';
 
-const plan = samplePlan('version-1');
+const plan = samplePlan('version-2');
 
 test('mirror-wall swaps left and right of path, holes and changes by hand, where the wall stands', () => {
   const after = taken(mirrorWall.apply(plan, { wallId: 'wall' }));

@@ -3,7 +3,7 @@ import { putWay } from '../../../src/plan/commands/put-way';
 import { samplePlan } from '../sample-plan';
 import { changedGroups, taken } from './outcomes';
 
-const plan = samplePlan('version-1');
+const plan = samplePlan('version-2');
 const at = { surfaceId: 'wall', segmentId: 'left', column: 2, row: 1 };
 const way = { kind: 'folded', wide: 2 } as const;
 

@@ -3,7 +3,7 @@ import { removeSurface } from '../../../src/plan/commands/remove-surface';
 import { samplePlan } from '../sample-plan';
 import { changedGroups, taken } from './outcomes';
 
-const plan = samplePlan('version-1');
+const plan = samplePlan('version-2');
 
 test('remove-surface takes a ceiling out with what is stated for it alone', () => {
   const after = taken(removeSurface.apply(plan, { surfaceId: 'first' }));

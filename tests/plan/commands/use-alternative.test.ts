@@ -3,7 +3,7 @@ import { useAlternative } from '../../../src/plan/commands/use-alternative';
 import { samplePlan } from '../sample-plan';
 import { changedGroups, taken } from './outcomes';
 
-const plan = samplePlan('version-1');
+const plan = samplePlan('version-2');
 
 test('use-alternative swaps it with the wall that stands, and back again', () => {
   const after = taken(useAlternative.apply(plan, { id: 'alternative-1', oldName: 'Curved' }));

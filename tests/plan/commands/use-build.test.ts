@@ -5,7 +5,7 @@ import { samplePlan } from '../sample-plan';
 import { changedGroups, taken } from './outcomes';
 
 // Wall A of this document has a door in 'left', and changes by hand in 'left' and 'right'.
-const plan = samplePlan('version-1');
+const plan = samplePlan('version-2');
 const old = plan.walls[0]!;
 const build = {
   ...old,

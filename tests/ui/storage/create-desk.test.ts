@@ -148,7 +148,7 @@ test('openFile of a file that is kept already opens what is kept', async () => {
 test.each([
   ['not json', '{', 'cut-short'],
   ['something else', '{"a": 1}', 'not-a-plan'],
-  ['a newer plan', serialisePlan(somePlan).replace('"version": 1', '"version": 99'), 'newer'],
+  ['a newer plan', serialisePlan(somePlan).replace('"version": 2', '"version": 99'), 'newer'],
 ])('openFile of %s is a problem that changes nothing', async (_name, text, kind) => {
   const { shelf, openTab } = createBrowser();
   const desk = openTab();

@@ -13,7 +13,7 @@ export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: st
   if (index < 0) {
     const first = stage ?? processors[0]?.id;
     if (first === undefined) return null;
-    const value = { surfaceId, processorId: first, nodeId: null, zoneColumnsMost: null, zonesUp: null };
+    const value = { surfaceId, processorId: first, nodeId: null, zoneColumnsMost: null, returns: null, zonesUp: null };
     return (
       <AddButton list={list} index={count} value={value} label={`zones of ${name}`}>
         Give {name} its own

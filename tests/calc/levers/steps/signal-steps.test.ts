@@ -37,6 +37,6 @@ test("panelsMostSteps raise the user's own limit, and there are none without one
 
 test('zoneWidthSteps lift limits of zones that a surface has, and there are none without', () => {
   expect(zoneWidthSteps(withSignal({ bySurface: [] }))).toEqual([]);
-  const own = { surfaceId: 'a', processorId: 'b', nodeId: null, zoneColumnsMost: 4, zonesUp: null };
+  const own = { surfaceId: 'a', processorId: 'b', nodeId: null, zoneColumnsMost: 4, returns: null, zonesUp: null };
   expect(zoneWidthSteps(withSignal({ bySurface: [own] }))).toHaveLength(1);
 });

@@ -7,7 +7,7 @@ import { plainSurface, plainType } from '../../zones/plain-surface';
 import { anchor, plainRuns } from '../plain-runs';
 
 // Two zones of three columns of three, a run for each column unless changed.
-const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 3, zonesUp: null };
+const own = { surfaceId: 'a', processorId: 'proc', nodeId: null, zoneColumnsMost: 3, returns: null, zonesUp: null };
 const given = plainRuns({
   wall: plainSurface({ columns: 6, bands: [{ type: plainType(216), rows: 3 }] }),
   signal: plainSignal({ bySurface: [own] }),
