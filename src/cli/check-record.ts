@@ -73,6 +73,7 @@ interface CircuitLine {
   readonly panels: readonly string[];
   readonly watts: number;
   readonly currentA: number;
+  readonly limitA: number;
 }
 
 interface LegLine {
@@ -126,6 +127,7 @@ export function checkRecord(evaluation: Recorded, options: DisplayOptions): Chec
       panels: namesOf(power.results.order, circuit.start, circuit.count),
       watts: circuit.watts,
       currentA: circuit.currentA,
+      limitA: circuit.limitA,
     })),
     legs: power.results.legs.map(({ leg, currentA, limitA }) => ({ leg, currentA, limitA })),
   };

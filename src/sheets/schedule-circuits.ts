@@ -20,6 +20,7 @@ export function scheduleCircuits({ surfaces, power }: Pick<StageParts, 'surfaces
       figures('entryHeight', 'First panel above floor', 'mm'),
       figures('watts', 'Full white', 'W'),
       figures('current', 'Current', 'A'),
+      figures('limit', 'May carry', 'A'),
     ],
     count: circuits.length,
     row: (index) => {
@@ -34,6 +35,7 @@ export function scheduleCircuits({ surfaces, power }: Pick<StageParts, 'surfaces
         circuit.entryHeightMm,
         circuit.watts,
         circuit.currentA,
+        circuit.limitA,
       ];
     },
     panelOf: (index) => order[circuits[index]!.start] ?? null,
@@ -46,6 +48,7 @@ export function scheduleCircuits({ surfaces, power }: Pick<StageParts, 'surfaces
       null,
       null,
       circuits.reduce((total, circuit) => total + circuit.watts, 0),
+      null,
       null,
     ],
   };

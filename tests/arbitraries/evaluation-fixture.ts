@@ -171,6 +171,7 @@ function powerOf(surfaces: SurfaceSet): PowerResults {
           count: piece.length,
           watts: piece.length * 150,
           currentA: (piece.length * 150) / (230 * 0.95),
+          limitA: 12.8,
           entryHeightMm: table.zMm[piece[0]!]! - 250,
         });
         order.push(...piece.map((local) => surfaces.offsets[s]! + local));

@@ -24,7 +24,7 @@ test('checkRecord names the panels of a run in their order, entry first, and its
 
 test('checkRecord names the panels of a circuit in their order, entry first, and its leg', () => {
   const [circuit] = checkRecord(smallStage, options).circuits;
-  expect(circuit).toMatchObject({ distro: 1, leg: 'L1', panels: ['C1 R1', 'C2 R1'], currentA: 1.37 });
+  expect(circuit).toMatchObject({ distro: 1, leg: 'L1', panels: ['C1 R1', 'C2 R1'], currentA: 1.37, limitA: 12.8 });
 });
 
 test('checkRecord gives a zone its surface, processor, canvas and number of panels', () => {

@@ -157,6 +157,7 @@ export const smallStage: Recorded = {
           count: 2,
           watts: 300,
           currentA: 1.37,
+          limitA: 12.8,
           entryHeightMm: 0,
         },
       ],

@@ -16,6 +16,7 @@ it('scheduleCircuits has a row for each circuit, its chain, leg and load', () =>
     entryHeight: 0,
     watts: 300,
     current: 300 / (230 * 0.95),
+    limit: 12.8,
   });
 });
 

@@ -8,12 +8,12 @@ import { ampsTolerance, fitsWithin } from './panels-within';
 import type { PowerResults } from './power-result';
 import { usedPanels } from './used-panels';
 
-/** The fullest circuit against what it may carry. One panel above that is the only way to fail. */
+/** The fullest circuit against what it and the power chain of its panels may carry. One panel above that is the only way to fail. */
 function checkFullest(inputs: PowerInputs, { circuits }: PowerResults): Check[] {
-  const worst = circuits.reduce((a, b) => (b.currentA > (a?.currentA ?? -1) ? b : a), circuits[0]);
-  if (worst === undefined) return [];
+  const first = circuits[0];
+  if (first === undefined) return [];
+  const worst = circuits.reduce((a, b) => (b.currentA / b.limitA > a.currentA / a.limitA ? b : a), first);
   const { power, panels } = inputs;
-  const usableA = power.circuit.ratedA * power.circuit.usableShare;
   const alone = usedPanels(inputs)
     .map((panel) => panelCurrent(panel.id, panels, power.circuit, legScheme(power).lowestV))
     .filter((current) => current.panels === 0);
@@ -36,9 +36,9 @@ function checkFullest(inputs: PowerInputs, { circuits }: PowerResults): Check[] 
     {
       id: 'power.circuit',
       chapter: 'power',
-      severity: fitsWithin(worst.currentA, usableA) ? 'pass' : 'stop',
+      severity: fitsWithin(worst.currentA, worst.limitA) ? 'pass' : 'stop',
       measured: worst.currentA,
-      limit: usableA,
+      limit: worst.limitA,
       unit: 'A',
       where: [{ kind: 'circuit', name: `circuit ${worst.name}` }],
       sentence: 'The fullest circuit draws {measured} at full white; for hours it may carry {limit}.',

@@ -59,6 +59,7 @@ function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usab
         count: circuit.panels.length,
         watts: circuit.watts,
         currentA: circuit.currentA,
+        limitA: circuit.limitA,
         entryHeightMm: circuit.surface.zMm[entry]! - (isWall ? type.heightMm / 2 : 0),
       });
       start += circuit.panels.length;

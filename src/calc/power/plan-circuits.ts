@@ -17,6 +17,7 @@ export interface LaidCircuit {
   /** Panels by their number on the surface, entry first. */
   readonly panels: readonly number[];
   readonly currentA: number;
+  readonly limitA: number;
   readonly branch: BranchCurrent;
   readonly watts: number;
 }
@@ -51,7 +52,7 @@ function laidCircuit(
     watts += drawn.watts;
   }
   const branch = { activeA, reactiveA };
-  return { surface, offset, panels: chain.panels, currentA: chain.currentA, branch, watts };
+  return { surface, offset, panels: chain.panels, currentA: chain.currentA, limitA: chain.limitA, branch, watts };
 }
 
 /** A ceiling's circuits all arrive from above by one loom: the fewer the better. A wall's are those that a crew wires from memory. */

@@ -11,6 +11,8 @@ export interface Circuit {
   /** Full white, full brightness, lowest voltage. */
   readonly watts: number;
   readonly currentA: number;
+  /** Usable share of the rating, or the power chain of its panels if that carries less. */
+  readonly limitA: number;
   readonly entryHeightMm: number;
 }
 

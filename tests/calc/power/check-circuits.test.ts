@@ -28,6 +28,22 @@ describe('checkCircuits', () => {
     expect(powerCheck('power.circuit', { panels })).toMatchObject({ severity: 'stop', limit: 0.5 });
   });
 
+  it('power.circuit holds the fullest circuit against the power chain of its panels where that carries less', () => {
+    // By hand: ten panels of 0.6865 A on a chain of 7 A; the circuit itself would carry 12.8 A.
+    const panels = [powerPanel('p', { chainA: 7 })];
+    const found = powerCheck('power.circuit', { panels });
+    expect(found).toMatchObject({ severity: 'pass', measured: expect.closeTo(6.865, 3), limit: 7 });
+  });
+
+  it('power.circuit names the circuit that is fullest by what it carries, not the one with most amperes', () => {
+    // Rows 1 to 10 of p: 6.865 A of 12.8 A. The other wall of q on chains of 5 A: seven panels, 4.81 A of 5 A.
+    const panels = [powerPanel('p'), powerPanel('q', { chainA: 5 })];
+    const other = surfaceOf({ columns: 3, rows: 7, surfaceId: 'b', letter: 'B', rowPanel: () => 'q' });
+    const surfaces = surfaceSet(surfaceOf({ columns: 3, rows: 10 }), other);
+    const found = powerCheck('power.circuit', { panels, surfaces });
+    expect(found).toMatchObject({ severity: 'pass', measured: expect.closeTo(4.8055, 3), limit: 5 });
+  });
+
   it('power.panel-unknown stops and says no leg figure', () => {
     const checks = powerChecks(powerInputs({ panels: [] }));
     expect(checkOf(checks, 'power.panel-unknown')).toMatchObject({ severity: 'stop', measured: null });
