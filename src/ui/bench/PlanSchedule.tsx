@@ -2,17 +2,13 @@ import { panelAt } from '../../calc/surfaces/panel-at';
 import type { Cell, Schedule, ScheduleColumn as SheetColumn } from '../../sheets/schedule';
 import { useActions, useBench } from '../state/use-bench';
 import { useEvaluation } from '../state/use-evaluation';
+import { columnWidthPx } from '../widgets/column-width';
 import { type ScheduleColumn, ScheduleTable } from '../widgets/ScheduleTable';
 import { type Format, useFormat } from '../widgets/use-format';
 
 function writeCell(cell: Cell | undefined, { unit }: SheetColumn, format: Format): string {
   if (cell === null || cell === undefined) return '';
   return typeof cell === 'number' && unit !== null ? format(cell, unit) : String(cell);
-}
-
-/** Width that shows the title and most cells: words get more room than figures. */
-function widthPx({ title, align }: SheetColumn): number {
-  return Math.max(align === 'start' ? 104 : 78, title.length * 7 + 24);
 }
 
 /** A schedule of the plan on the screen: sorts by any column; a picked row picks its panel in the drawing. */
@@ -25,7 +21,7 @@ export function PlanSchedule({ schedule }: { readonly schedule: Schedule }) {
     (column, place): ScheduleColumn => ({
       key: column.key,
       title: column.title,
-      widthPx: widthPx(column),
+      widthPx: columnWidthPx(column.title, firstTexts(schedule, place, format)),
       words: column.align === 'start',
       cell: (row) => writeCell(schedule.row(row)[place], column, format),
       sortBy: (row) => schedule.row(row)[place] ?? '',
@@ -49,6 +45,12 @@ export function PlanSchedule({ schedule }: { readonly schedule: Schedule }) {
       foot={totalsText(schedule, format)}
     />
   );
+}
+
+/** Cells at the head of a schedule, which stand for those below. */
+function firstTexts(schedule: Schedule, place: number, format: Format): readonly string[] {
+  const rows = Array.from({ length: Math.min(schedule.count, 40) }, (_, row) => schedule.row(row)[place]);
+  return rows.map((cell) => writeCell(cell, schedule.columns[place]!, format));
 }
 
 function findRow(schedule: Schedule, panel: number): number | null {

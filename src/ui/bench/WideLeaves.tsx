@@ -10,6 +10,11 @@ import { useBenchCommands } from './use-bench-commands';
 /** Remembers nothing where the browser has no place for it. */
 const nowhere = { getItem: () => null, setItem: () => undefined };
 
+/** The book takes its share of a wide window and no more than its tables need; in pixels. */
+function bookPx(): number {
+  return Math.round(Math.min(680, Math.max(560, window.innerWidth * 0.44)));
+}
+
 /** Contents, book and drawing side by side; the lines between them can be dragged, or moved with arrow keys. */
 export function WideLeaves({ slim }: { readonly slim: boolean }) {
   const { defaultLayout, onLayoutChanged } = useDefaultLayout({
@@ -33,7 +38,7 @@ export function WideLeaves({ slim }: { readonly slim: boolean }) {
         <Contents />
       </Panel>
       <Separator className="leaf-edge" aria-label="Width of the contents" />
-      <Panel id="leaf-book" defaultSize={slim ? 440 : 580} minSize={340} groupResizeBehavior="preserve-pixel-size">
+      <Panel id="leaf-book" defaultSize={slim ? 440 : bookPx()} minSize={340} groupResizeBehavior="preserve-pixel-size">
         <FaultBoundary of="This page" tryAgainWith={`${page} ${revision}`} onSave={onSave}>
           <Book />
         </FaultBoundary>

@@ -6,6 +6,7 @@ export function formatMoneyShort(amount: number, { locale, currency }: DisplayOp
     style: 'currency',
     currency,
     notation: 'compact',
+    minimumSignificantDigits: 3,
     maximumSignificantDigits: 3,
   }).format(amount);
 }

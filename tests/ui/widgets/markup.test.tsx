@@ -4,6 +4,7 @@ import { CheckItem } from '../../../src/ui/widgets/CheckItem';
 import { ChoiceField } from '../../../src/ui/widgets/ChoiceField';
 import { DisplayContext } from '../../../src/ui/widgets/display-context';
 import { FigureTable } from '../../../src/ui/widgets/FigureTable';
+import { FoldingFigure } from '../../../src/ui/widgets/FoldingFigure';
 import { ProgressBar } from '../../../src/ui/widgets/ProgressBar';
 import { StatusGlyph } from '../../../src/ui/widgets/StatusGlyph';
 import { UnitField } from '../../../src/ui/widgets/UnitField';
@@ -119,4 +120,9 @@ test('WorkingBlock prints formula, numbers, value and each source once', () => {
   expect(markup).toContain('⌊ c ÷ p ⌋');
   expect(markup).toContain('⌊ 10 ÷ 3 ⌋ = 3');
   expect(markup.match(/Given by you/g)).toHaveLength(1);
+});
+
+test('FoldingFigure breaks a figure in two units before the second and nowhere else', () => {
+  const words = /">([^<]+)</.exec(renderToStaticMarkup(<FoldingFigure text="8352 kg (18 413 lb)" />))?.[1];
+  expect(words?.split(' ')).toEqual(['8352\u00a0kg', '(18\u00a0413\u00a0lb)']);
 });

@@ -16,30 +16,29 @@ export function OutlineFields({ path, outline }: { readonly path: Path; readonly
     case 'circle':
       return <PlanUnit path={[...path, 'diameterMm']} label="Diameter" unit="mm" />;
     case 'polygon':
-      return [
-        ...cornersOf(outline.points.length).map(({ key, at }) => (
-          <div key={key} className="row-group wide">
-            <div className="fields">
+      return (
+        <div className="corners">
+          {cornersOf(outline.points.length).map(({ key, at }) => (
+            <div key={key} className="corner">
               <PlanUnit path={[...path, 'points', at, 'xMm']} label={`Corner ${at + 1} across`} unit="mm" />
-              <PlanUnit path={[...path, 'points', at, 'yMm']} label="and along" unit="mm" />
+              <PlanUnit path={[...path, 'points', at, 'yMm']} label="along" unit="mm" />
+              {outline.points.length > 3 && (
+                <RemoveButton list={[...path, 'points']} index={at} label={`corner ${at + 1}`}>
+                  Remove<span className="unseen"> corner {at + 1}</span>
+                </RemoveButton>
+              )}
             </div>
-            {outline.points.length > 3 && (
-              <RemoveButton list={[...path, 'points']} index={at} label={`corner ${at + 1}`}>
-                Remove corner {at + 1}
-              </RemoveButton>
-            )}
-          </div>
-        )),
-        <AddButton
-          key="add"
-          list={[...path, 'points']}
-          index={outline.points.length}
-          value={betweenEnds(outline.points)}
-          label="corner"
-        >
-          Add a corner
-        </AddButton>,
-      ];
+          ))}
+          <AddButton
+            list={[...path, 'points']}
+            index={outline.points.length}
+            value={betweenEnds(outline.points)}
+            label="corner"
+          >
+            Add a corner
+          </AddButton>
+        </div>
+      );
   }
 }
 

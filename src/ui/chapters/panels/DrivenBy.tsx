@@ -19,7 +19,7 @@ export function DrivenBy({ path }: { readonly path: Path }) {
           <PlanCount
             path={[...path, index, 'portPixels']}
             label={`${nameOf(processorId)}: pixels a port at 60 Hz and 8 bit`}
-            absent="as the processor's sheet"
+            absent="as its sheet"
             least={1}
           />
           <RemoveButton list={path} index={index} label="driven by">

@@ -2,6 +2,7 @@ import type { Build, ExactFigures, LeastFigures } from '../../../calc/finder/bui
 import type { BuildWeighed } from '../../../calc/finder/weigh-builds';
 import type { Unit } from '../../../units/unit';
 import type { FigureColumn } from '../../widgets/FigureTable';
+import { FoldingFigure } from '../../widgets/FoldingFigure';
 import type { Format } from '../../widgets/use-format';
 
 /** What a search found of signal and power so far, by the build's key. */
@@ -46,7 +47,7 @@ export interface BuildRows {
 /** Figures of shape, from the wish alone. */
 export function shapeRows({ format, statesOpening }: Omit<BuildRows, 'weighed'>): readonly FigureColumn<Build>[] {
   return [
-    { key: 'across', title: 'Across', cell: ({ acrossMm }) => format(acrossMm, 'mm') },
+    { key: 'across', title: 'Inside diameter', cell: ({ acrossMm }) => format(acrossMm, 'mm') },
     {
       key: 'opening',
       title: statesOpening ? 'Opening' : 'Opening, not stated: taken as closed',
@@ -64,7 +65,7 @@ export function shapeRows({ format, statesOpening }: Omit<BuildRows, 'weighed'>)
     },
     { key: 'area', title: 'Area', cell: ({ areaM2 }) => format(areaM2, 'm2') },
     { key: 'pixels', title: 'Pixels', cell: ({ pixels }) => format(pixels, 'px') },
-    { key: 'mass', title: 'Mass', cell: ({ massKg }) => format(massKg, 'kg') },
+    { key: 'mass', title: 'Mass', cell: ({ massKg }) => <FoldingFigure text={format(massKg, 'kg')} /> },
     { key: 'price', title: 'Panels cost', cell: ({ price }) => format(price, 'money', 'not stated') },
   ];
 }
