@@ -20,7 +20,7 @@ import { WallGiven } from './WallGiven';
 const columns = (format: Format): readonly FigureColumn<WallResult>[] => [
   { key: 'wall', title: 'Wall', cell: ({ letter, name }) => `${letter} ${name}` },
   { key: 'inside', title: 'Inside diameter', cell: ({ insideDiameterMm }) => format(insideDiameterMm, 'mm', 'none') },
-  { key: 'opening', title: 'Opening', cell: ({ openingMm }) => format(openingMm, 'mm', 'none') },
+  { key: 'opening', title: 'Opening', cell: ({ openingMm }) => format(openingMm, 'mm', 'not a ring') },
   { key: 'height', title: 'Height', cell: ({ heightMm }) => format(heightMm, 'mm') },
   { key: 'worst', title: 'Off the circle', cell: ({ bestFit }) => format(bestFit?.worstMm ?? null, 'mm', 'none') },
   { key: 'area', title: 'Area', cell: ({ areaM2 }) => format(areaM2, 'm2') },

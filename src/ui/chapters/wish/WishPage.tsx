@@ -46,8 +46,8 @@ export function WishPage() {
           <PlanUnit path={['wish', 'hall', 'widthMm']} label="Hall, width" unit="mm" absent={notStated} />
           <PlanUnit path={['wish', 'hall', 'clearHeightMm']} label="Hall, clear height" unit="mm" absent={notStated} />
           <PlanUnit path={['wish', 'hall', 'walkwayMm']} label="Walkway behind the wall" unit="mm" />
-          <PlanUnit path={['wish', 'vehicle', 'widthMm']} label="Drives in, width" unit="mm" absent={notStated} />
-          <PlanUnit path={['wish', 'vehicle', 'heightMm']} label="Drives in, height" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'vehicle', 'widthMm']} label="Truck, width" unit="mm" absent={notStated} />
+          <PlanUnit path={['wish', 'vehicle', 'heightMm']} label="Truck, height" unit="mm" absent={notStated} />
           <PlanUnit path={['wish', 'budget']} label="Budget" unit="money" absent={notStated} />
           <PlanUnit path={['wish', 'coolingW']} label="Cooling on site" unit="W" absent={notStated} />
           <PlanCount path={['wish', 'camerasAtOnce']} label="Cameras at once" least={1} />

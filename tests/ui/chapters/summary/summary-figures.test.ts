@@ -41,7 +41,7 @@ test('summaryFigures say every headline figure', () => {
 });
 
 test('a figure that cannot be computed is said, never shown as a number', () => {
-  expect(figure(headline, 'Opening')).toBe('none');
+  expect(figure(headline, 'Opening')).toBe('not a ring');
   expect(figure({ ...headline, worstLegA: null }, 'Worst leg')).toBe('not known');
   expect(figure({ ...headline, panelsPerPortMin: null }, 'Panels a port')).toBe('not known');
 });
