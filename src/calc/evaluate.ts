@@ -1,6 +1,7 @@
 import type { Panel } from '../plan/panel';
 import type { Plan } from '../plan/plan';
 import { checkCeilings } from './ceilings/check-ceilings';
+import { keepWallFixes } from './ceilings/keep-wall-fixes';
 import { layOutCeilings } from './ceilings/lay-out-ceilings';
 import { workCeilings } from './ceilings/work-ceilings';
 import type { Chapter, ChapterId, Check, Severity, Step } from './chapter';
@@ -182,6 +183,8 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     },
   );
 
+  const wallFixes = memo(keepWallFixes);
+
   /** From top to bottom: each line takes what it hangs on from the lines above. */
   function evaluate(plan: Plan): Evaluation {
     const { catalogue, wish, signal } = plan;
@@ -192,8 +195,10 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       typicalLevel: plan.power.typicalLevel,
     });
     const { hall, vehicle, wall } = wish;
-    const wallsNow = wallsChapter({ walls: plan.walls }, { hall, vehicle, wall }, shapes);
-    const ceilingsNow = ceilingsChapter({ ceilings: plan.ceilings }, { hall, vehicle }, shapes, wallsNow.results);
+    const wallsAlone = wallsChapter({ walls: plan.walls }, { hall, vehicle, wall }, shapes);
+    const ceilingsNow = ceilingsChapter({ ceilings: plan.ceilings }, { hall, vehicle }, shapes, wallsAlone.results);
+    const stage = { walls: plan.walls, ceilings: plan.ceilings, shapes, hall, vehicle };
+    const wallsNow = wallFixes(wallsAlone, ceilingsNow, stage);
     const surfaces = join(wallsNow.results, ceilingsNow.results);
     const picture = chapters.picture({ picture: plan.picture, surfaces });
     const ports = chapters.ports({
@@ -204,7 +209,16 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       surfaces,
       picture: picture.results,
     });
-    const zones = chapters.zones({ signal, surfaces, picture: picture.results, ports: ports.results, solve });
+    const { timing, containerId } = plan.feed;
+    const zones = chapters.zones({
+      signal,
+      timing,
+      containerId,
+      surfaces,
+      picture: picture.results,
+      ports: ports.results,
+      solve,
+    });
     const runs = chapters.runs({
       signal,
       surfaces,
