@@ -9,9 +9,12 @@ import { hallVolumeM3 } from './warm-up';
 const units: Source = { kind: 'source', text: heatUnits.source };
 const airOnly: Source = { kind: 'source', text: `${air.source}; Q = P / (rho cp dT)`, fromMemory: true };
 
-/** Heat at full white in watts, Btu/h and tons, the air that carries it, and the warm-up of the hall's air. */
+/** Heat in watts, full white in Btu/h and tons too, the air that carries it, and the warm-up of the hall's air. */
 export function workHeat({ heat, hall, loads, signalW }: HeatInputs, results: HeatResults): Step[] {
   const panels = loads.reduce((sum, load) => sum + load.fullWhiteW, 0);
+  const typicalPanels = loads.reduce((sum, load) => sum + load.typicalW, 0);
+  const beside = { signal: signalW, lamps: heat.lampsW, people: heat.people, each: peopleHeat.wattsAPerson };
+  const person: Source = { kind: 'source', text: peopleHeat.source, fromMemory: true };
   const watts = results.fullWhiteW;
   const { joulesABtu, btuhATon, secondsAnHour } = heatUnits;
   const density = air.densityKgPerM3;
@@ -22,10 +25,19 @@ export function workHeat({ heat, hall, loads, signalW }: HeatInputs, results: He
       figure: 'heat at full white',
       symbol: 'heat',
       expression: 'panels + signal + lamps + people * each',
-      numbers: { panels, signal: signalW, lamps: heat.lampsW, people: heat.people, each: peopleHeat.wattsAPerson },
+      numbers: { panels, ...beside },
       value: watts,
       unit: 'W',
-      source: { kind: 'source', text: peopleHeat.source, fromMemory: true },
+      source: person,
+    },
+    {
+      figure: 'typical heat',
+      symbol: 'heat',
+      expression: 'panels + signal + lamps + people * each',
+      numbers: { panels: typicalPanels, ...beside },
+      value: results.typicalW,
+      unit: 'W',
+      source: person,
     },
     {
       figure: 'heat in Btu/h',

@@ -3,7 +3,7 @@ import type { Wall } from '../../plan/wall';
 import type { PanelMass } from '../panels/panel-views';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import { standardGravity } from '../tables/standard-gravity';
-import { heaviestFrameKg } from './heaviest-frame';
+import { heaviestFrame } from './heaviest-frame';
 import type { MassesResults, SurfaceMass } from './mass-result';
 
 export interface MassesInputs {
@@ -35,7 +35,7 @@ function surfaceMass(table: SurfaceTable, { masses, walls, panels }: MassesInput
     columnKg[column] = columnKg[column]! + panel + fittings;
   }
   const stands = walls.find(({ id }) => id === table.surfaceId)?.support === 'stands';
-  const frameKg = stands ? heaviestFrameKg(columnKg, masses.columnsAFrame) : null;
+  const frameKg = stands ? heaviestFrame(columnKg, masses.columnsAFrame).massKg : null;
   return {
     surfaceId: table.surfaceId,
     letter: table.letter,

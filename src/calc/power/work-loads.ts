@@ -6,7 +6,7 @@ import { usedPanels } from './used-panels';
 
 const sheet: Source = { kind: 'sheet', text: 'watts of the panel at black and at full white' };
 
-/** Watts at full white and at the typical level, signal equipment included. */
+/** Watts at full white, at the typical level and at black, signal equipment included. */
 export function workLoads(inputs: PowerInputs, results: PowerResults): Step[] {
   const counts = countByPanel(inputs.surfaces);
   const used = usedPanels(inputs);
@@ -41,6 +41,15 @@ export function workLoads(inputs: PowerInputs, results: PowerResults): Step[] {
       value: results.typicalW,
       unit: 'W',
       source: { kind: 'practice', text: 'watts grow evenly with picture level and brightness' },
+    },
+    {
+      figure: 'power at black',
+      symbol: 'P',
+      expression: sum((i) => `n${i} * black${i}`),
+      numbers: only('n', 'black', 'signal'),
+      value: results.blackW,
+      unit: 'W',
+      source: sheet,
     },
   ];
 }

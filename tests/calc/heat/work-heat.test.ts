@@ -19,3 +19,11 @@ test('workHeat works the warm-up only where there is a hall', () => {
   expect(figures(heatInputs()).has('warm-up without cooling, air only')).toBe(false);
   expect(figures(heatInputs({ hall: statedHall })).has('warm-up without cooling, air only')).toBe(true);
 });
+
+test('workHeat works the typical heat beside that of full white: 23.76 and 54 kW of panels, 7.3 kW of all else', () => {
+  // 4 kW of signal equipment, 2 kW of lamps, ten people of 130 W.
+  const inputs = heatInputs();
+  const steps = workHeat(inputs, computeHeat(inputs));
+  expect(steps.find((step) => step.figure === 'typical heat')).toMatchObject({ value: 31_060, unit: 'W' });
+  expect(steps.find((step) => step.figure === 'heat at full white')).toMatchObject({ value: 61_300 });
+});

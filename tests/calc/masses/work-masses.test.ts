@@ -20,6 +20,22 @@ test('workMasses prints lines that a maths library evaluates to their value', ()
   }
 });
 
+test('workMasses counts the mass from panels, their sheets and fittings by area', () => {
+  // By hand: 20 panels of 8 kg and 0.25 m2 of 4 kg each, 180 kg; two columns of four on the heaviest frame, 72 kg.
+  const inputs = massesInputs();
+  const [total, frame, pressure] = workMasses(inputs, computeMasses(inputs));
+  expect(total).toMatchObject({ value: 180, numbers: { n1: 20, m1: 8, w1: 0.5, h1: 0.5, fittings: 4 } });
+  expect(frame).toMatchObject({ figure: 'floor pressure, A', value: 72, numbers: { n1: 8 } });
+  expect(pressure).toMatchObject({ unit: 'kPa', numbers: { frame: 72 } });
+});
+
+test('workMasses of a panel that the catalogue does not have counts its fittings alone', () => {
+  const inputs = massesInputs({ panels: [] });
+  const [total] = workMasses(inputs, computeMasses(inputs));
+  expect(total).toMatchObject({ value: 20, numbers: { m1: 0 } });
+  expect(evaluate(total!.expression, { ...total!.numbers })).toBeCloseTo(20, 9);
+});
+
 test('workMasses works the floor pressure of what stands only', () => {
   const inputs = massesInputs({ walls: [] });
   expect(workMasses(inputs, computeMasses(inputs))).toHaveLength(1);

@@ -27,3 +27,20 @@ test('workMaterials ends in mass and both prices', () => {
   expect(value('price of what is to be got')).toBe(results.priceToGet);
   expect(value('spares, Panel p')).toBe(3);
 });
+
+test('workMaterials counts jumpers as panels less chains, and cases as full ones and the last', () => {
+  // 100 panels on 12 runs and 10 circuits; with 3 spares 103 panels, 6 to a case: 17 full ones and one of a single panel.
+  const inputs = materialsInputs();
+  const steps = workMaterials(inputs, computeMaterials(inputs));
+  const needed = (name: string) => steps.find((step) => step.figure === `needed, ${name}`);
+  expect(needed('Cable c-data-jumper')).toMatchObject({ value: 88, numbers: { panels: 100, runs: 12 } });
+  expect(needed('Cable c-power-jumper')).toMatchObject({ value: 90, numbers: { panels: 100, circuits: 10 } });
+  expect(needed('Case, Panel p')).toMatchObject({ value: 18, numbers: { panels: 100, spare: 3, each: 6 } });
+});
+
+test('workMaterials leaves out the jumpers of a plan that needs none', () => {
+  const wiring = { runs: 100, panelsOnRuns: 100, circuits: 100, panelsOnCircuits: 100, breakouts: 2, zones: 1 };
+  const inputs = materialsInputs({ wiring });
+  const figures = workMaterials(inputs, computeMaterials(inputs)).map((step) => step.figure);
+  expect(figures.filter((figure) => figure.includes('jumper'))).toEqual([]);
+});

@@ -59,11 +59,12 @@ describe('workPower', () => {
     expect(value('neutral')).toBe(results.neutralA);
     expect(value('power at full white')).toBe(results.maxW);
     expect(value('typical power')).toBe(results.typicalW);
+    expect(value('power at black')).toBe(results.blackW);
     expect(value('panels a circuit, Panel p')).toBe(results.panelsACircuit[0]!.panels);
   });
 
   it('of an empty stage works out watts only', () => {
     const inputs = inputsOf(surfaceSet());
-    expect(workPower(inputs, computePower(inputs)).map((step) => step.unit)).toEqual(['W', 'W']);
+    expect(workPower(inputs, computePower(inputs)).map((step) => step.unit)).toEqual(['W', 'W', 'W']);
   });
 });
