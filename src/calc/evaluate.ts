@@ -209,16 +209,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       surfaces,
       picture: picture.results,
     });
-    const { timing, containerId } = plan.feed;
-    const zones = chapters.zones({
-      signal,
-      timing,
-      containerId,
-      surfaces,
-      picture: picture.results,
-      ports: ports.results,
-      solve,
-    });
+    const zones = chapters.zones({ signal, surfaces, picture: picture.results, ports: ports.results, solve });
     const runs = chapters.runs({
       signal,
       surfaces,
