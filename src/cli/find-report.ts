@@ -21,6 +21,7 @@ export function findReport(
     best.roomMm !== null && best.roomMm < 0 ? 'does not fit the hall' : '',
     best.withinStack ? '' : 'higher than its lock may stack',
     best.underHall ? '' : 'above the clear height of the hall',
+    best.letsIn ? '' : 'no way in for what must drive in',
   ].filter((note) => note !== '');
   const rows = [
     ['  Across', of(best.acrossMm, 'mm', '-'), 'Opening', of(best.openingMm, 'mm', '-')],

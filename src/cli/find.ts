@@ -1,5 +1,6 @@
 import { cautions } from '../calc/cautions';
 import { createEvaluator } from '../calc/evaluate';
+import { askedOpening } from '../calc/finder/asked-opening';
 import { exactFigures } from '../calc/finder/exact-figures';
 import { findBuilds } from '../calc/finder/find-builds';
 import { type Command, exitCodes } from './command';
@@ -19,9 +20,12 @@ export const find: Command = {
     const plan = readWish(file, terminal);
     if (plan === null) return exitCodes.refused;
     const display = displayOptionsOf(options.has('--feet') ? { ...plan, lengths: 'feet' } : plan);
-    const { form, acrossMm, openingMm } = plan.wish.wall;
-    if (form === 'ring' && acrossMm !== null && openingMm === null)
-      terminal.print('The wish states no opening: the rings are taken as closed.\n\n');
+    const { form, acrossMm } = plan.wish.wall;
+    const { from } = askedOpening(plan.wish);
+    if (form === 'ring' && acrossMm !== null && from !== 'wish') {
+      const taken = from === 'vehicle' ? 'open as wide as what must drive in' : 'closed';
+      terminal.print(`The wish states no opening: the rings are taken as ${taken}.\n\n`);
+    }
     const { evaluate } = createEvaluator();
     for (const panel of findBuilds(plan)) {
       const [best] = panel.builds;

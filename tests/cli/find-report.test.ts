@@ -23,6 +23,7 @@ const build: Build = {
   price: 2_000_000,
   withinStack: true,
   underHall: true,
+  letsIn: true,
   missMm: 32,
   command: { name: 'set-fields', args: { fields: [] } },
 };
@@ -57,6 +58,8 @@ test('findReport says what is wrong with a build before its figures', () => {
   expect(text).toMatch(/^Panel 500, does not fit the hall, higher than its lock may stack\n/);
   const high = report(panel([{ ...build, mixed: false, underHall: false }]));
   expect(high).toMatch(/^Panel 500, above the clear height of the hall\n/);
+  const shut = report(panel([{ ...build, mixed: false, letsIn: false }]));
+  expect(shut).toMatch(/^Panel 500, no way in for what must drive in\n/);
 });
 
 test('findReport marks what nobody stated and what a flat wall has not', () => {

@@ -18,8 +18,8 @@ test('find of a wish alone lists every panel of the starter catalogue, in lines 
 
 test('find says that rings are taken as closed where the wish states no opening, and only there', () => {
   const closed = 'The wish states no opening: the rings are taken as closed.';
-  const answer = (wall: object) => {
-    const terminal = givenTerminal({ 'wish.json': JSON.stringify({ ...hall, wall }) });
+  const answer = (wall: object, vehicle = {}) => {
+    const terminal = givenTerminal({ 'wish.json': JSON.stringify({ ...hall, wall, vehicle }) });
     find.run(plain, terminal);
     return terminal.output();
   };
@@ -27,6 +27,7 @@ test('find says that rings are taken as closed where the wish states no opening,
   expect(answer(without)).toContain(closed);
   expect(answer(ring.wall)).not.toContain(closed);
   expect(answer({ ...without, form: 'flat' })).not.toContain(closed);
+  expect(answer(without, { widthMm: 2600, heightMm: null })).toContain('taken as open as wide as what must drive in.');
 });
 
 test('find says which builds stand above the clear height of the hall', () => {

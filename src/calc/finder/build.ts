@@ -47,6 +47,8 @@ export interface Build {
   /** No higher than the panel's lock may stack, and than the hall is clear; true where the limit is not stated. */
   readonly withinStack: boolean;
   readonly underHall: boolean;
+  /** What must drive in gets in; true where nobody stated what, and where the wall closes round nothing. */
+  readonly letsIn: boolean;
   /** How far across, opening and height miss the wish. */
   readonly missMm: number;
   /** Puts it in place of the first wall. */

@@ -4,8 +4,10 @@ import type { Wall } from '../../plan/wall';
 import { toMicrometres } from '../surfaces/micrometres';
 import { hallFit } from '../walls/hall-fit';
 import { layOutWalls } from '../walls/lay-out-walls';
+import { letsIn } from '../walls/lets-in';
 import { spaceNeeded } from '../walls/space-needed';
 import type { WallResult } from '../walls/wall-result';
+import { askedOpening } from './asked-opening';
 import type { Build, PanelBuilds } from './build';
 import { type Course, listCourses } from './list-courses';
 import { processorFor } from './processor-for';
@@ -74,17 +76,18 @@ function buildOf(plan: Plan, others: readonly WallResult[], panel: Panel, course
     withinStack: highestStackMm === null || heightMm <= highestStackMm,
     underHall:
       clearHeightMm === null || toMicrometres(wall.baseMm) + toMicrometres(heightMm) <= toMicrometres(clearHeightMm),
+    letsIn: letsIn({ index: 0, wall, result: laid, shapes: new Map([[panel.id, panel]]) }, plan.wish.vehicle),
     missMm: course.missMm + Math.abs(heightMm - plan.wish.wall.heightMm!),
     command: { name: 'use-build', args: { wall, ...(processorId === null ? {} : { processorId }) } },
   };
 }
 
-/** Whether a build breaks what can be told before signal and power: the hall, its clear height, the panel's stack. */
-function faultsOf({ roomMm: room, withinStack, underHall }: Build): number {
-  return Number(room !== null && room < 0) + Number(!withinStack) + Number(!underHall);
+/** Whether a build breaks what can be told before signal and power: the hall, its clear height, the panel's stack, the way in. */
+function faultsOf({ roomMm: room, withinStack, underHall, letsIn: open }: Build): number {
+  return Number(room !== null && room < 0) + Number(!withinStack) + Number(!underHall) + Number(!open);
 }
 
-/** First what fits hall and lock, then what misses the wish least. */
+/** First what fits hall, lock and what must drive in, then what misses the wish least. */
 function byMerit(a: Build, b: Build): number {
   return faultsOf(a) - faultsOf(b) || a.missMm - b.missMm || a.panels - b.panels || a.key.localeCompare(b.key, 'en');
 }
@@ -95,7 +98,8 @@ function buildsOf(plan: Plan, others: readonly WallResult[], panel: Panel): Pane
   const { acrossMm, heightMm } = wished;
   if (acrossMm === null) return { ...base, builds: [], refused: 'The wish states no size across.' };
   if (heightMm === null) return { ...base, builds: [], refused: 'The wish states no height.' };
-  const courses = listCourses(wished, acrossMm, panel);
+  const { openingMm } = askedOpening(plan.wish);
+  const courses = listCourses({ ...wished, openingMm }, acrossMm, panel);
   if (courses.length === 0) return { ...base, builds: [], refused: 'Its lock takes no joint that makes such a ring.' };
   const rows = latticeRows(heightMm, [panel.size.heightMm]).flatMap(({ down, up }) => [down?.count, up?.count]);
   const counts = [...new Set(rows)].filter((count): count is number => count !== undefined);

@@ -36,6 +36,30 @@ test('findBuilds finds the ring of 144 columns of 0.5 m with 2.5 degree joints, 
   expect(found!.builds[0]!.acrossMm / 304.8).toBeCloseTo(75.2, 1);
 });
 
+test('findBuilds opens a ring for what must drive in: as wide where no opening is stated, first what lets it in', () => {
+  const vehicle = { widthMm: 2600, heightMm: 4000 };
+  const asking = (openingMm: number | null) => {
+    const plan = wishing({ acrossMm: 20_000, heightMm: 6000, openingMm });
+    return { ...plan, wish: { ...plan.wish, vehicle } };
+  };
+  for (const { builds } of findBuilds(asking(null))) {
+    const [best] = builds;
+    if (best === undefined) continue;
+    expect(best).toMatchObject({ letsIn: true });
+    expect(best.openingMm).toBeGreaterThanOrEqual(2600);
+    expect(best.openingMm).toBeLessThan(2600 + 2000);
+  }
+  const { evaluate } = createEvaluator();
+  for (const plan of [asking(null), asking(0)]) {
+    for (const build of findBuilds(plan).flatMap(({ builds }) => builds.slice(0, 2))) {
+      const outcome = applyCommand(plan, build.command);
+      if ('refused' in outcome) throw new Error(outcome.refused);
+      const check = evaluate(outcome.plan).checks.find(({ id }) => id === 'walls.way-in-width.A')!;
+      expect(check.severity).toBe(build.letsIn ? 'pass' : 'stop');
+    }
+  }
+});
+
 test('findBuilds rounds a height between two rows both ways', () => {
   const found = findBuilds(wishing({ form: 'flat', acrossMm: 6000, heightMm: 2700 }));
   const square = found.find(({ builds }) => builds.some(({ heightMm }) => heightMm === 2500))!;

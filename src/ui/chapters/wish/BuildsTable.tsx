@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { askedOpening } from '../../../calc/finder/asked-opening';
 import type { Build } from '../../../calc/finder/build';
 import type { Plan } from '../../../plan/plan';
 import { formatSentence } from '../../../units/format-sentence';
@@ -77,7 +78,7 @@ export function BuildsTable({ caption, plan, builds, isCurrent, isChosen, more }
         figures={[
           name,
           choose,
-          ...shapeRows({ format, statesOpening: plan.wish.wall.openingMm !== null || plan.wish.wall.form === 'flat' }),
+          ...shapeRows({ format, openingFrom: plan.wish.wall.form === 'flat' ? null : askedOpening(plan.wish).from }),
           ...weighedRows({ weighed, format }),
           stopping,
           ...(more === undefined ? [] : [more]),

@@ -1,3 +1,4 @@
+import type { AskedOpening } from '../../../calc/finder/asked-opening';
 import type { Build, ExactFigures, LeastFigures } from '../../../calc/finder/build';
 import type { BuildWeighed } from '../../../calc/finder/weigh-builds';
 import type { Unit } from '../../../units/unit';
@@ -37,21 +38,27 @@ function heightWords({ heightMm, withinStack, underHall }: Build, format: Format
   return [format(heightMm, 'mm'), ...over].join(', ');
 }
 
+function openingTitle(from: AskedOpening['from'] | null): string {
+  if (from === 'vehicle') return 'Opening, not stated: taken as wide as what drives in';
+  return from === 'closed' ? 'Opening, not stated: taken as closed' : 'Opening';
+}
+
 export interface BuildRows {
   readonly weighed: Weighed;
   readonly format: Format;
-  /** Whether the wish states an opening. */
-  readonly statesOpening: boolean;
+  /** What the opening is taken from; null where the form asks for none. */
+  readonly openingFrom: AskedOpening['from'] | null;
 }
 
 /** Figures of shape, from the wish alone. */
-export function shapeRows({ format, statesOpening }: Omit<BuildRows, 'weighed'>): readonly FigureColumn<Build>[] {
+export function shapeRows({ format, openingFrom }: Omit<BuildRows, 'weighed'>): readonly FigureColumn<Build>[] {
   return [
     { key: 'across', title: 'Inside diameter', cell: ({ acrossMm }) => format(acrossMm, 'mm') },
     {
       key: 'opening',
-      title: statesOpening ? 'Opening' : 'Opening, not stated: taken as closed',
-      cell: ({ openingMm }) => format(openingMm, 'mm', 'none'),
+      title: openingTitle(openingFrom),
+      cell: ({ openingMm, letsIn }) =>
+        `${format(openingMm, 'mm', 'none')}${letsIn ? '' : ', no way in for what drives in'}`,
     },
     { key: 'height', title: 'Height', cell: (build) => heightWords(build, format) },
     { key: 'lattice', title: 'Columns × rows', cell: ({ columns, rows }) => `${columns} × ${rows}` },
@@ -71,7 +78,7 @@ export function shapeRows({ format, statesOpening }: Omit<BuildRows, 'weighed'>)
 }
 
 /** Figures of the whole stage with the build in it. */
-export function weighedRows({ weighed, format }: Omit<BuildRows, 'statesOpening'>): readonly FigureColumn<Build>[] {
+export function weighedRows({ weighed, format }: Omit<BuildRows, 'openingFrom'>): readonly FigureColumn<Build>[] {
   const row = (key: keyof LeastFigures, title: string, unit: Unit): FigureColumn<Build> => ({
     key,
     title,

@@ -10,6 +10,7 @@ const build = {
   heightMm: 6000,
   withinStack: true,
   underHall: true,
+  letsIn: true,
   roomMm: 300,
   openingMm: 4000,
 } as Build;
@@ -18,8 +19,8 @@ const ports = (items: readonly BuildWeighed[]) =>
   weighedRows({ weighed: gatherWeighed(items), format })
     .find(({ key }) => key === 'ports')!
     .cell(build);
-const shape = (key: string, of: Partial<Build>, statesOpening = true) =>
-  shapeRows({ format, statesOpening })
+const shape = (key: string, of: Partial<Build>) =>
+  shapeRows({ format, openingFrom: 'wish' })
     .find((row) => row.key === key)!
     .cell({ ...build, ...of });
 
@@ -41,13 +42,16 @@ test('what breaks a limit says so beside its figure', () => {
   expect(shape('height', { withinStack: false, underHall: false })).toBe(
     '6000 mm, above its stack, above the clear height',
   );
+  expect(shape('opening', {})).toBe('4000 mm');
+  expect(shape('opening', { letsIn: false })).toBe('4000 mm, no way in for what drives in');
   expect(shape('room', { roomMm: -200 })).toBe('too small by 200 mm');
   expect(shape('room', { roomMm: null })).toBe('not stated');
 });
 
-test('an opening that nobody stated is said to be taken as closed', () => {
-  const title = (statesOpening: boolean) =>
-    shapeRows({ format, statesOpening }).find(({ key }) => key === 'opening')!.title;
-  expect(title(true)).toBe('Opening');
-  expect(title(false)).toBe('Opening, not stated: taken as closed');
+test('an opening that nobody stated says what it is taken for', () => {
+  const title = (openingFrom: 'wish' | 'vehicle' | 'closed' | null) =>
+    shapeRows({ format, openingFrom }).find(({ key }) => key === 'opening')!.title;
+  expect([title('wish'), title(null)]).toEqual(['Opening', 'Opening']);
+  expect(title('vehicle')).toBe('Opening, not stated: taken as wide as what drives in');
+  expect(title('closed')).toBe('Opening, not stated: taken as closed');
 });
