@@ -1,4 +1,4 @@
-import { Menu, MenuItem, MenuTrigger, Popover, Button as PressButton } from 'react-aria-components';
+import { type KeyboardEvent, lazy, Suspense, useRef, useState } from 'react';
 
 export interface MenuEntry {
   readonly id: string;
@@ -11,40 +11,53 @@ export interface MenuEntry {
 
 export interface MenuButtonProps {
   readonly label: string;
-  /** Said instead of the label where the label alone says too little. */
-  readonly said?: string;
   readonly entries: readonly MenuEntry[];
   readonly className?: string;
   readonly onOpen?: () => void;
 }
 
-/** A button that opens a menu. */
-export function MenuButton({ label, said, entries, className = 'button', onOpen }: MenuButtonProps) {
-  const names = said === undefined ? {} : { 'aria-label': said };
+const loadMenu = () => import('./MenuPopover');
+const MenuPopover = lazy(async () => ({ default: (await loadMenu()).MenuPopover }));
+
+/** A button that opens a menu. The menu itself is loaded when somebody comes near it, so that the first page need not wait. */
+export function MenuButton({ label, entries, className = 'button', onOpen }: MenuButtonProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  const [isOpen, setIsOpen] = useState(false);
+  const open = () => {
+    setIsOpen(true);
+    onOpen?.();
+  };
+  const comeNear = () => void loadMenu().catch(() => undefined);
+
+  function onKeyDown(event: KeyboardEvent): void {
+    if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
+    event.preventDefault();
+    open();
+  }
+
   return (
-    <MenuTrigger onOpenChange={(open) => open && onOpen?.()}>
-      <PressButton className={className} {...names}>
+    <>
+      <button
+        ref={button}
+        type="button"
+        className={className}
+        aria-haspopup="menu"
+        aria-expanded={isOpen}
+        onPointerEnter={comeNear}
+        onFocus={comeNear}
+        onKeyDown={onKeyDown}
+        onClick={open}
+      >
         {label}
         <svg className="glyph" viewBox="0 0 14 14" aria-hidden="true">
           <path d="M3.5 5.5 7 9l3.5-3.5" />
         </svg>
-      </PressButton>
-      <Popover className="menu-popover" placement="bottom start">
-        <Menu className="menu" onAction={(id) => entries.find((entry) => entry.id === id)?.onChoose()}>
-          {entries.map((entry) => (
-            <MenuItem
-              key={entry.id}
-              id={entry.id}
-              className="menu-item"
-              textValue={entry.label}
-              isDisabled={entry.isDisabled ?? false}
-            >
-              <span>{entry.label}</span>
-              {entry.note && <small>{entry.note}</small>}
-            </MenuItem>
-          ))}
-        </Menu>
-      </Popover>
-    </MenuTrigger>
+      </button>
+      {isOpen && (
+        <Suspense fallback={null}>
+          <MenuPopover label={label} entries={entries} button={button} onClose={() => setIsOpen(false)} />
+        </Suspense>
+      )}
+    </>
   );
 }
