@@ -7,11 +7,11 @@ import { usedPanels } from './used-panels';
 import { worstCircuit } from './worst-circuit';
 
 /** More than any circuit has: where panels hardly leak, their number is not what limits. */
-const mostPanels = 1e6;
+export const mostPanelsBehindDevice = 1e6;
 
 /** Panels that leak so much each behind one residual-current device. Source of the share: IEC 60364-5-53, from memory. */
 export function panelsBehindDevice(leakageMa: number): number {
-  return Math.min(mostPanels, Math.floor((earthLeakage.share * earthLeakage.tripMa) / leakageMa + 1e-9));
+  return Math.min(mostPanelsBehindDevice, Math.floor((earthLeakage.share * earthLeakage.tripMa) / leakageMa + 1e-9));
 }
 
 /**

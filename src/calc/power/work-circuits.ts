@@ -1,17 +1,11 @@
 import type { Source, Step } from '../chapter';
-import { continuousLoad } from '../tables/continuous-load';
 import type { PowerInputs } from './compute-power';
 import { legScheme } from './leg-scheme';
 import { panelCurrent } from './panel-current';
+import { shareSource } from './share-source';
 import { usedPanels } from './used-panels';
 
 const textbook: Source = { kind: 'source', text: 'any circuits textbook' };
-
-/** The share is the plan's; where it is that of NEC practice, which the default is everywhere, the line says so. */
-function asPlanned(share: number): Source {
-  const nec = `; ${share} is NEC practice for a load that lasts (${continuousLoad.source}), elsewhere common practice`;
-  return { kind: 'given', text: `rating and share as planned${share === continuousLoad.usableShare ? nec : ''}` };
-}
 
 /** Volts across a circuit at the low end of the supply's range, and panels of each type on one circuit. */
 export function workCircuits(inputs: PowerInputs): Step[] {
@@ -36,7 +30,7 @@ export function workCircuits(inputs: PowerInputs): Step[] {
       numbers: { rated: power.circuit.ratedA, share: power.circuit.usableShare },
       value: usableA,
       unit: 'A',
-      source: asPlanned(power.circuit.usableShare),
+      source: shareSource(power.circuit.usableShare),
     },
   ];
   const steps = usedPanels(inputs).flatMap((panel): Step[] => {
