@@ -1,6 +1,6 @@
 import type { Panel } from '../../../src/plan/panel';
 
-type Groups = { [Key in 'size' | 'pixels' | 'lock' | 'data' | 'power' | 'purchase']?: Partial<Panel[Key]> };
+type Groups = { [Key in 'size' | 'pixels' | 'lock' | 'light' | 'data' | 'power' | 'purchase']?: Partial<Panel[Key]> };
 
 /** An invented panel of 500 x 500 mm and 200 x 200 pixels; each group may be given in part. */
 export function plainPanel(id = 'p1', groups: Groups & Pick<Partial<Panel>, 'name' | 'massKg'> = {}): Panel {
@@ -11,7 +11,7 @@ export function plainPanel(id = 'p1', groups: Groups & Pick<Partial<Panel>, 'nam
     pixels: { wide: 200, high: 200, ...groups.pixels },
     massKg: groups.massKg ?? 8,
     lock: { stepsDeg: [-5, -2.5, 0, 2.5, 5, 10], highestStackMm: 8000, longestHangMm: 6000, ...groups.lock },
-    light: { refreshHz: 3840, refreshMode: 'locked', peakNits: 1200 },
+    light: { refreshHz: 3840, refreshMode: 'locked', peakNits: 1200, ...groups.light },
     data: {
       chainPanels: null,
       passesUnpowered: false,

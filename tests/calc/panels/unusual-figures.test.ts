@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { unusualFigures } from '../../../src/calc/panels/unusual-figures';
+import { starterCatalogue } from '../../../src/plan/catalogue/starter-catalogue';
 import { plainPanel } from './plain-panel';
 
 describe('unusualFigures', () => {
@@ -26,6 +27,33 @@ describe('unusualFigures', () => {
       ['power', 'blackW'],
       ['power', 'powerFactor'],
     ]);
+  });
+
+  it('names what is typed with a digit too many or too few, and nothing that the sheet does not state', () => {
+    const slips = plainPanel('a', {
+      pixels: { wide: 20, high: 200 },
+      lock: { stepsDeg: [-25, 0, 25], highestStackMm: 800 },
+      light: { refreshHz: 384, peakNits: 12_000 },
+      power: { leakageMa: 10 },
+    });
+    expect(unusualFigures(slips)).toEqual([
+      ['pixels', 'wide'],
+      ['lock', 'stepsDeg'],
+      ['lock', 'highestStackMm'],
+      ['light', 'refreshHz'],
+      ['light', 'peakNits'],
+      ['power', 'leakageMa'],
+    ]);
+    const silent = plainPanel('a', {
+      lock: { stepsDeg: [], highestStackMm: null },
+      light: { refreshHz: null, peakNits: null },
+      power: { leakageMa: null },
+    });
+    expect(unusualFigures(silent)).toEqual([]);
+  });
+
+  it('finds nothing unusual in the starter catalogue', () => {
+    expect(starterCatalogue.panels.flatMap(unusualFigures)).toEqual([]);
   });
 
   it('finds black out of range where full white is nought', () => {

@@ -44,6 +44,7 @@ export function PanelFields({ path }: { readonly path: Path }) {
         <PlanUnit path={[...path, 'power', 'lowestV']} label="Lowest voltage" unit="V" />
         <PlanUnit path={[...path, 'power', 'highestV']} label="Highest voltage" unit="V" />
         <PlanUnit path={[...path, 'power', 'chainA']} label="On a power chain" unit="A" absent={notStated} />
+        <PlanCount path={[...path, 'power', 'leakageMa']} label="Earth leakage, mA" absent={notStated} />
         <PlanUnit path={[...path, 'power', 'inrushA']} label="Inrush" unit="A" absent={notStated} />
         <PlanUnit path={[...path, 'purchase', 'price']} label="Price" unit="money" absent={notStated} />
         <PlanCount path={[...path, 'purchase', 'perCase']} label="To a case" least={1} />

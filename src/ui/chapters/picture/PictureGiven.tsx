@@ -7,6 +7,7 @@ import { usePlan } from '../../state/use-plan';
 import { usePlanField } from '../../state/use-plan-field';
 import { Button } from '../../widgets/Button';
 import { ChoiceField } from '../../widgets/ChoiceField';
+import { ServedSurfaces } from './ServedSurfaces';
 
 const depths = ['8', '10', '12'] as const;
 
@@ -81,6 +82,7 @@ export function PictureGiven() {
         <fieldset className="group" key={entry.id}>
           <legend>Must also serve {modeWords(entry.mode)}</legend>
           <ModeFields path={['picture', 'alsoServe', index, 'mode']} />
+          <ServedSurfaces path={['picture', 'alsoServe', index, 'surfaceIds']} />
           <Button
             small
             onClick={() =>
