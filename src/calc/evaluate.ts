@@ -4,7 +4,7 @@ import { checkCeilings } from './ceilings/check-ceilings';
 import { keepWallFixes } from './ceilings/keep-wall-fixes';
 import { layOutCeilings } from './ceilings/lay-out-ceilings';
 import { workCeilings } from './ceilings/work-ceilings';
-import type { Chapter, ChapterId, Check, Severity, Step } from './chapter';
+import type { Chapter, ChapterId, Check, Step } from './chapter';
 import type { Evaluation } from './evaluation';
 import { computeHeadline } from './headline';
 import { checkHeat } from './heat/check-heat';
@@ -43,6 +43,7 @@ import { layOutWalls } from './walls/lay-out-walls';
 import { workWalls } from './walls/work-walls';
 import { checkWish } from './wish/check-wish';
 import { computeWish } from './wish/compute-wish';
+import { worstFirst } from './worst-first';
 import { checkZones } from './zones/check-zones';
 import { computeZones } from './zones/compute-zones';
 import { workZones } from './zones/work-zones';
@@ -54,8 +55,6 @@ export interface Evaluator {
 
 /** Called with the chapter's name whenever a chapter is computed and not remembered. */
 type OnCompute = (chapter: ChapterId) => void;
-
-const severities: readonly Severity[] = ['stop', 'watch', 'offer', 'pass'];
 
 const shapeOf = ({ id, name, size, pixels, lock }: Panel): PanelShape => ({ id, name, size, pixels, lock });
 const dataOf = ({ id, name, pixels, data, light }: Panel): PanelData => ({ id, name, pixels, data, light });
@@ -209,7 +208,16 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       surfaces,
       picture: picture.results,
     });
-    const zones = chapters.zones({ signal, surfaces, picture: picture.results, ports: ports.results, solve });
+    const { timing, containerId } = plan.feed;
+    const zones = chapters.zones({
+      signal,
+      timing,
+      containerId,
+      surfaces,
+      picture: picture.results,
+      ports: ports.results,
+      solve,
+    });
     const runs = chapters.runs({
       signal,
       surfaces,
@@ -266,8 +274,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       heat: heat.results,
       materials: materials.results,
     });
-    const all = {
-      surfaces,
+    const chaptersNow = {
       wish: wishNow,
       panels,
       walls: wallsNow,
@@ -281,18 +288,8 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       masses,
       materials,
     };
-    return { ...all, headline: computeHeadline(all), checks: worstFirst(all) };
+    const all = { surfaces, ...chaptersNow };
+    return { ...all, headline: computeHeadline(all), checks: worstFirst(Object.values(chaptersNow)) };
   }
   return { evaluate };
-}
-
-type Chapters = Omit<Evaluation, 'surfaces' | 'headline' | 'checks'>;
-
-/** All chapters' checks: by severity, within it in the order of chapters. */
-function worstFirst(chapters: Chapters): readonly Check[] {
-  const { wish, panels, walls, ceilings, picture, ports, zones, runs, power, heat, masses, materials } = chapters;
-  const checks = [wish, panels, walls, ceilings, picture, ports, zones, runs, power, heat, masses, materials].flatMap(
-    (chapter) => chapter.checks,
-  );
-  return severities.flatMap((severity) => checks.filter((check) => check.severity === severity));
 }

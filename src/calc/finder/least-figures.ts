@@ -42,14 +42,14 @@ export function leastFigures(plan: Plan, build: Build): LeastFigures | null {
  * counts nothing, and so does one whose zones up are given: these may be more than can be cut.
  */
 function surfaceBounds(
-  { signal }: Plan,
+  { signal, feed }: Plan,
   table: SurfaceTable,
   ports: SurfacePorts,
   { served, pixels }: SurfacePicture,
 ): Pick<LeastFigures, 'ports' | 'processors'> {
   const own = signal.bySurface.find(({ surfaceId }) => surfaceId === table.surfaceId);
   const given = (own?.zonesUp ?? null) !== null;
-  if (table.count === 0 || given || whyNoZone(table, ports, signal, served) !== null)
+  if (table.count === 0 || given || whyNoZone(table, ports, signal, served, feed) !== null)
     return { ports: 0, processors: 0 };
   const panelsAPort = ports.byType.length === 1 ? ports.byType[0]!.panelsAPort : ports.panelsMost;
   const leastPorts = Math.max(Math.ceil(table.count / panelsAPort), Math.ceil(pixels / ports.usablePixels));

@@ -76,14 +76,14 @@ function checkInput(table: SurfaceTable, ports: SurfacePorts, zones: SurfaceZone
       id: `zones.input.${table.letter}`,
       chapter: 'zones',
       // A canvas that the input does not carry is no zone in the first place.
-      severity: inputGbps === null ? 'offer' : 'pass',
+      severity: inputGbps === null ? 'offer' : zones.inputBps === null ? 'watch' : 'pass',
       measured: zones.inputBps,
       limit: inputGbps === null ? null : inputGbps * 1e9,
       unit: 'bps',
       where: [placeOf(table)],
       sentence:
         zones.inputBps === null
-          ? `The rate of ${surfaceWords(table)} is too fast for any blanking, so what an input must carry cannot be computed.`
+          ? `A canvas of ${surfaceWords(table)} has no timing of the kind chosen, so what an input must carry cannot be computed.`
           : inputGbps === null
             ? `Not stated: what the input of the processor carries. A canvas of ${surfaceWords(table)} needs {measured}.`
             : `A canvas of ${surfaceWords(table)} needs {measured} of the {limit} that the input of its processor carries.`,

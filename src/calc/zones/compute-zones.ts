@@ -1,4 +1,5 @@
 import type { Signal } from '../../plan/signal';
+import type { TimingChoice } from '../links/time-canvas';
 import type { PictureResults, SurfacePicture } from '../picture/picture-result';
 import type { PortsResults, SurfacePorts } from '../ports/port-result';
 import type { SolveZone } from '../runs/zone-solver';
@@ -8,7 +9,7 @@ import { inputPayload } from './input-payload';
 import { whyNoZone } from './why-no-zone';
 import type { SurfaceZones, Zone, ZonesResults } from './zone-result';
 
-export interface ZonesInputs {
+export interface ZonesInputs extends TimingChoice {
   readonly signal: Signal;
   readonly surfaces: SurfaceSet;
   readonly picture: PictureResults;
@@ -25,22 +26,23 @@ export function computeZones(inputs: ZonesInputs): ZonesResults {
   const surfaces = inputs.surfaces.surfaces.map((table, i) => {
     const ports = inputs.ports.surfaces[i]!;
     const picture = inputs.picture.surfaces[i]!;
-    const stopped = whyNoZone(table, ports, inputs.signal, picture.served);
+    const stopped = whyNoZone(table, ports, inputs.signal, picture.served, inputs);
     const cut = stopped === null && table.count > 0 ? cutOf(inputs, table, ports, picture) : null;
     if (cut !== null) zones.push(...numbered(table, ports, cut, zones.length));
-    return summary(table, picture, ports, cut, stopped);
+    return summary(inputs, table, picture, ports, cut, stopped);
   });
   return { zones, surfaces, processors: zones.length, nodes: zones.length };
 }
 
 function cutOf(
-  { signal, solve }: ZonesInputs,
+  inputs: ZonesInputs,
   table: SurfaceTable,
   ports: SurfacePorts,
   { served }: SurfacePicture,
 ): SurfaceCut | null {
+  const { signal, solve } = inputs;
   const own = signal.bySurface.find(({ surfaceId }) => surfaceId === table.surfaceId) ?? null;
-  return cutSurface({ table, signal, own, processor: ports.processor!, ports, served, solve });
+  return cutSurface({ table, signal, own, processor: ports.processor!, ports, served, choice: inputs, solve });
 }
 
 function numbered(table: SurfaceTable, ports: SurfacePorts, { cut, zones }: SurfaceCut, before: number): Zone[] {
@@ -64,6 +66,7 @@ function numbered(table: SurfaceTable, ports: SurfacePorts, { cut, zones }: Surf
 }
 
 function summary(
+  choice: TimingChoice,
   table: SurfaceTable,
   picture: SurfacePicture,
   ports: SurfacePorts,
@@ -83,13 +86,12 @@ function summary(
     };
   }
   const { cut, zones, widths, portsSuffice } = found;
-  const payload = inputPayload(cut.canvas, picture.served);
   return {
     surfaceId: table.surfaceId,
     zones: zones.length,
     canvasWidth: cut.canvas.width,
     canvasHeight: cut.canvas.height,
-    inputBps: Number.isFinite(payload) ? payload : null,
+    inputBps: inputPayload(cut.canvas, picture.served, choice),
     widths: widths.map((width) => ({
       surfaceId: table.surfaceId,
       columns: width.columns,

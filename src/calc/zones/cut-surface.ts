@@ -1,6 +1,7 @@
 import type { Mode } from '../../plan/picture';
 import type { Processor } from '../../plan/processor';
 import type { Signal, SurfaceSignal } from '../../plan/signal';
+import type { TimingChoice } from '../links/time-canvas';
 import type { SurfacePorts } from '../ports/port-result';
 import { matchZones } from '../runs/match-zones';
 import { runLimits } from '../runs/run-limits';
@@ -19,6 +20,7 @@ export interface CutInputs {
   readonly processor: Processor;
   readonly ports: SurfacePorts;
   readonly served: readonly Mode[];
+  readonly choice: TimingChoice;
   readonly solve: SolveZone;
 }
 
@@ -73,9 +75,9 @@ export function cutSurface(inputs: CutInputs): SurfaceCut | null {
   return breaksLeast === null ? null : narrowestCut(inputs, breaksLeast);
 }
 
-function fittingCuts({ processor, ports, served, own }: CutInputs, strips: readonly Strip[]): ZoneCut[] {
+function fittingCuts({ processor, ports, served, choice, own }: CutInputs, strips: readonly Strip[]): ZoneCut[] {
   return zoneCuts(strips, ports, own?.zoneColumnsMost ?? Number.POSITIVE_INFINITY).filter(
-    ({ canvas, processors }) => processors > 0 && brokenLimit(canvas, processor, ports, served) === null,
+    ({ canvas, processors }) => processors > 0 && brokenLimit(canvas, processor, ports, served, choice) === null,
   );
 }
 
@@ -108,9 +110,9 @@ function narrowestCut(inputs: CutInputs, { strips, fitting }: Layer): SurfaceCut
 }
 
 /** Zones up below which not even one column of the narrowest panels is a canvas that the processor drives. */
-function leastUp({ table, processor, ports, served }: CutInputs): number {
+function leastUp({ table, processor, ports, served, choice }: CutInputs): number {
   const width = Math.min(...table.types.map(({ pixelsWide }) => pixelsWide));
-  const fits = (height: number) => brokenLimit({ width, height }, processor, ports, served) === null;
+  const fits = (height: number) => brokenLimit({ width, height }, processor, ports, served, choice) === null;
   if (fits(table.canvasHeight)) return 1;
   let low = 0;
   let high = table.canvasHeight;

@@ -1,5 +1,6 @@
 import type { Mode } from '../../plan/picture';
 import type { Signal } from '../../plan/signal';
+import type { TimingChoice } from '../links/time-canvas';
 import type { SurfacePorts } from '../ports/port-result';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { brokenLimit, type CanvasLimit } from './broken-limit';
@@ -17,13 +18,14 @@ export function whyNoZone(
   ports: SurfacePorts,
   signal: Pick<Signal, 'bySurface'>,
   served: readonly Mode[],
+  choice: TimingChoice,
 ): string | null {
   if (table.count === 0) return null;
   if (ports.processor === null) return 'No processor is chosen.';
   if (ports.portsAProcessor === 0) return 'The processor has no port that works.';
   if (ports.byType.some(({ panelsAPort }) => panelsAPort === 0)) return 'One panel is more than a port carries.';
   for (const { pixelsWide, pixelsHigh } of table.types) {
-    const limit = brokenLimit({ width: pixelsWide, height: pixelsHigh }, ports.processor, ports, served);
+    const limit = brokenLimit({ width: pixelsWide, height: pixelsHigh }, ports.processor, ports, served, choice);
     if (limit !== null) return sentences[limit];
   }
   const up = signal.bySurface.find(({ surfaceId }) => surfaceId === table.surfaceId)?.zonesUp ?? 1;

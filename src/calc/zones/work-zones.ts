@@ -1,16 +1,15 @@
 import type { Mode } from '../../plan/picture';
 import type { Source, Step } from '../chapter';
+import type { TimingChoice } from '../links/time-canvas';
+import { workTiming } from '../links/work-timing';
 import { fedRate } from '../picture/fed-rate';
 import type { SurfacePorts } from '../ports/port-result';
 import type { SurfaceTable } from '../surfaces/surface-table';
-import { reducedBlankingFigures } from '../tables/reduced-blanking-figures';
 import type { ZonesInputs } from './compute-zones';
 import { inputPayload } from './input-payload';
-import { reducedBlanking } from './reduced-blanking';
 import type { SurfaceZones, Zone, ZonesResults } from './zone-result';
 
 const equalZones: Source = { kind: 'practice', text: 'equal zones side by side, one processor each' };
-const timing: Source = { kind: 'source', text: reducedBlankingFigures.source, fromMemory: true };
 
 /** How many processors, what of one its canvas uses, and what the canvas asks of its input. */
 export function workZones(inputs: ZonesInputs, results: ZonesResults): Step[] {
@@ -21,7 +20,7 @@ export function workZones(inputs: ZonesInputs, results: ZonesResults): Step[] {
     return [
       ...workProcessors(table, zones, own),
       ...workShare(table, zones, inputs.ports.surfaces[i]!),
-      ...workInput(table, zones, inputs.picture.surfaces[i]!.served),
+      ...workInput(inputs, table, zones, inputs.picture.surfaces[i]!.served),
     ];
   });
 }
@@ -71,38 +70,19 @@ function workShare(table: SurfaceTable, zones: SurfaceZones, ports: SurfacePorts
   ];
 }
 
-function workInput(table: SurfaceTable, zones: SurfaceZones, served: readonly Mode[]): Step[] {
-  const { canvasWidth: width, canvasHeight: height } = zones;
+function workInput(choice: TimingChoice, table: SurfaceTable, zones: SurfaceZones, served: readonly Mode[]): Step[] {
+  const canvas = { width: zones.canvasWidth, height: zones.canvasHeight };
   if (zones.inputBps === null) return [];
-  const worst = served.find((mode) => inputPayload({ width, height }, [mode]) === zones.inputBps)!;
-  const { frames, seconds } = fedRate(worst);
-  const found = reducedBlanking(width, height, { frames, seconds })!;
-  const { blankPixels, leastBlankMicroseconds, leastBlankLines } = reducedBlankingFigures;
+  const worst = served.find((mode) => inputPayload(canvas, [mode], choice) === zones.inputBps)!;
   const figure = `input of a processor on ${table.letter}`;
+  const timing = workTiming(figure, canvas, fedRate(worst), choice);
   return [
-    {
-      figure,
-      symbol: 'lines',
-      expression: 'height + max(least, floor(blank * height * frames / (1000000 * seconds - blank * frames)) + 1)',
-      numbers: { height, least: leastBlankLines, blank: leastBlankMicroseconds, frames, seconds },
-      value: found.totalHeight,
-      unit: 'count',
-      source: timing,
-    },
-    {
-      figure,
-      symbol: 'clock',
-      expression: 'floor((width + blank) * lines * frames / (1000 * seconds)) * 1000',
-      numbers: { width, blank: blankPixels, lines: found.totalHeight, frames, seconds },
-      value: found.pixelClockHz,
-      unit: 'Hz',
-      source: timing,
-    },
+    ...timing,
     {
       figure,
       symbol: 'payload',
       expression: 'clock * 3 * bits',
-      numbers: { clock: found.pixelClockHz, bits: worst.depthBits },
+      numbers: { clock: timing.at(-1)!.value, bits: worst.depthBits },
       value: zones.inputBps,
       unit: 'bps',
       source: { kind: 'practice', text: 'three colours a pixel, without compression' },

@@ -1,5 +1,5 @@
+import type { Canvas } from '../links/canvas';
 import type { SurfacePorts } from '../ports/port-result';
-import type { Canvas } from './input-payload';
 import type { Strip } from './measure-strip';
 
 /** A rectangle of a surface with panels in it; columns and rows from 1. */

@@ -40,8 +40,8 @@ export interface SurfaceZones {
   readonly zones: number;
   readonly canvasWidth: number;
   readonly canvasHeight: number;
-  /** Payload that the canvas asks of a processor's input at the served mode that asks most; null without a canvas or where no
-   *  blanking fits the rate. */
+  /** Payload that the canvas asks of a processor's input at the served mode that asks most; null without a canvas or where it
+   *  has no timing of the kind chosen. */
   readonly inputBps: number | null;
   readonly widths: readonly ZoneWidth[];
   /** Why no zone fits, where none does, or that the zones given need more ports than there are: a sentence. */

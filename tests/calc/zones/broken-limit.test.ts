@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { brokenLimit } from '../../../src/calc/zones/broken-limit';
+import { leastBlanking } from '../links/least-blanking';
 import { mode, plainProcessor } from '../ports/plain-items';
 
 const canvas = (inputGbps: number | null) =>
   plainProcessor({}, { canvas: { pixels: 1, widest: 4096, highest: 2160, inputGbps } });
-const broken = (width: number, height: number, inputGbps: number | null = null) =>
-  brokenLimit({ width, height }, canvas(inputGbps), { processorPixels: 8_000_000 }, [mode(60, 8)]);
+const broken = (width: number, height: number, inputGbps: number | null = null, choice = leastBlanking) =>
+  brokenLimit({ width, height }, canvas(inputGbps), { processorPixels: 8_000_000 }, [mode(60, 8)], choice);
 
 test('brokenLimit names the first limit that a canvas breaks', () => {
   expect(broken(4096, 1953)).toBeNull();
@@ -18,4 +19,12 @@ test('brokenLimit names the first limit that a canvas breaks', () => {
 test('brokenLimit holds the canvas against the input where its rate is stated', () => {
   expect(broken(1920, 1080, 3.19968)).toBeNull();
   expect(broken(1920, 1080, 3.1996)).toBe('input');
+});
+
+// CTA-861 code 16 takes 148.5 MHz for the same picture: 3.564 Gbit/s at 8 bit.
+test('brokenLimit times the canvas as chosen, and by the least blanking where there is no such timing', () => {
+  const cta = { timing: 'cta', containerId: null } as const;
+  expect(broken(1920, 1080, 3.564, cta)).toBeNull();
+  expect(broken(1920, 1080, 3.563, cta)).toBe('input');
+  expect(broken(1919, 1080, 3.5, cta)).toBeNull();
 });

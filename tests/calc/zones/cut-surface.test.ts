@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { computePorts } from '../../../src/calc/ports/compute-ports';
 import { cutSurface } from '../../../src/calc/zones/cut-surface';
 import type { SurfaceSignal } from '../../../src/plan/signal';
+import { leastBlanking } from '../links/least-blanking';
 import { mode, plainProcessor, plainSignal } from '../ports/plain-items';
 import { plainPorts } from '../ports/plain-ports';
 import { columnSolver } from '../runs/column-wiring';
@@ -27,6 +28,7 @@ function cut(columns: number, rows: number, ports: number, own: Partial<SurfaceS
     processor,
     ports: computePorts(given).surfaces[0]!,
     served: [mode(60)],
+    choice: leastBlanking,
     solve: solver.solve,
   });
   return { found, calls: solver.calls() };

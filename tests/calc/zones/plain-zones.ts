@@ -13,6 +13,8 @@ export function plainZones(
   const given = plainPorts(rest);
   return {
     signal: given.signal,
+    timing: 'reduced-2',
+    containerId: null,
     surfaces: given.surfaces,
     picture: given.picture,
     ports: computePorts(given),

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { computePorts, type PortsInputs } from '../../../src/calc/ports/compute-ports';
 import { whyNoZone } from '../../../src/calc/zones/why-no-zone';
+import { leastBlanking } from '../links/least-blanking';
 import { mode, plainProcessor, plainSignal } from '../ports/plain-items';
 import { plainPorts } from '../ports/plain-ports';
 import { plainSurface, plainType, setOf } from './plain-surface';
@@ -8,7 +9,7 @@ import { plainSurface, plainType, setOf } from './plain-surface';
 const why = (rest: Partial<PortsInputs> & { base?: ReturnType<typeof mode> }) => {
   const given = plainPorts(rest);
   const served = given.picture.surfaces[0]!.served;
-  return whyNoZone(given.surfaces.surfaces[0]!, computePorts(given).surfaces[0]!, given.signal, served);
+  return whyNoZone(given.surfaces.surfaces[0]!, computePorts(given).surfaces[0]!, given.signal, served, leastBlanking);
 };
 const canvas = (rest: Partial<ReturnType<typeof plainProcessor>['canvas']>) => [
   plainProcessor({}, { canvas: { pixels: 8_900_000, widest: 8192, highest: 8192, inputGbps: null, ...rest } }),

@@ -1,0 +1,5 @@
+/** Pixels of a picture that is sent. */
+export interface Canvas {
+  readonly width: number;
+  readonly height: number;
+}
