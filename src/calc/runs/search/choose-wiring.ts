@@ -39,8 +39,9 @@ const STEPS_NEEDED = 1_500_000;
 /** Wirings among which a surface chooses for regularity, at most: those of most merit. */
 const PEERS = 160;
 
-/** Regular ways that are repaired where entries stand above reach. */
+/** Regular ways that are repaired where entries stand above reach, and the share of the moves that these repairs may use. */
 const REPAIRED = 4;
+const REPAIR_SHARE = 0.5;
 
 /**
  * Chooses the wiring of a zone by the order of merit, from the regular ways and, where these fall short of what is asked
@@ -64,6 +65,8 @@ class Chooser {
   private best: ZoneWiring;
   private searchedLeast = 0;
   private searchedHigh = -1;
+  private knownHighLeast: number | null = null;
+  private readonly knownLeast = new Map<number, number>();
 
   constructor(zone: ZoneToWire, terms: WiringTerms) {
     this.zone = zone;
@@ -73,7 +76,7 @@ class Chooser {
   }
 
   choose(): WiringChoice {
-    if (this.best.entriesOutOfReach > this.highLeast()) this.repair();
+    if (this.isHigh()) this.repair();
     const { priority } = this.terms;
     const steps = this.terms.steps ?? (priority === 'repeats' ? STEPS_NEEDED : STEPS_ASKED);
     const enough = this.portsEnough();
@@ -83,7 +86,7 @@ class Chooser {
     }
     if (priority === 'shortest-cable') this.add(shortenCable(this.zone, this.best, Math.floor(steps / 4)));
     const chosen = this.best;
-    let least = leastOfZone(this.zone, chosen.entriesOutOfReach);
+    let least = this.leastWith(chosen.entriesOutOfReach);
     if (chosen.entriesOutOfReach <= this.searchedHigh) least = Math.max(least, this.searchedLeast);
     return { chosen, ways: this.waysWith(chosen), peers: this.peersOf(chosen), least };
   }
@@ -101,6 +104,21 @@ class Chooser {
     if (this.compare(wiring, this.best) < 0) this.best = wiring;
   }
 
+  /** Whether the best so far leaves entries above reach that may not be needed. */
+  private isHigh(): boolean {
+    const { entriesOutOfReach } = this.best;
+    if (entriesOutOfReach === 0) return false;
+    this.knownHighLeast ??= this.highLeast();
+    return entriesOutOfReach > this.knownHighLeast;
+  }
+
+  /** Ports at the least with so many entries above reach. */
+  private leastWith(entriesOutOfReach: number): number {
+    const least = this.knownLeast.get(entriesOutOfReach) ?? leastOfZone(this.zone, entriesOutOfReach);
+    this.knownLeast.set(entriesOutOfReach, least);
+    return least;
+  }
+
   /** Entries above reach that no wiring can do without; those of panels too large for a port among them. */
   private highLeast(): number {
     const { region, tooLarge, grid, limits } = this.zone;
@@ -109,15 +127,16 @@ class Chooser {
   }
 
   private repair(): void {
-    const steps = (this.terms.steps ?? STEPS_NEEDED) / REPAIRED;
+    const steps = ((this.terms.steps ?? STEPS_NEEDED) * REPAIR_SHARE) / REPAIRED;
     const ways = this.waysWith(this.best);
     // Those that break least, and those that would be best if reach did not count.
     const unbound = [...ways].sort(
       (a, b) => portsTooMany(a, this.terms) - portsTooMany(b, this.terms) || a.figures - b.figures || a.ports - b.ports,
     );
     const chosen = new Set([...ways.slice(0, REPAIRED / 2), ...unbound.slice(0, REPAIRED / 2)]);
+    const inVain = new Set<string>();
     for (const way of chosen) {
-      const { wiring } = repairReach(this.zone, way, steps);
+      const { wiring } = repairReach(this.zone, way, steps, inVain);
       if (wiring !== way) this.add(wiring);
     }
   }
@@ -125,8 +144,8 @@ class Chooser {
   /** Ports at which a free search may stop, 0 for the least possible; null where it is not called for. */
   private portsEnough(): number | null {
     const { best, terms } = this;
-    const least = leastOfZone(this.zone, best.entriesOutOfReach);
-    const isHigh = best.entriesOutOfReach > this.highLeast();
+    const least = this.leastWith(best.entriesOutOfReach);
+    const isHigh = this.isHigh();
     if (terms.priority === 'fewest-ports' || terms.priority === 'shortest-cable') {
       return isHigh || best.ports > least ? 0 : null;
     }
@@ -134,7 +153,7 @@ class Chooser {
     const savesBreakout = terms.priority === 'repeats' && breakouts < breakoutsOf(best, terms);
     if (!isHigh && !savesBreakout && (best.ports <= terms.portsThere || best.ports <= least)) return null;
     const { portsABreakout = terms.portsThere } = terms;
-    return savesBreakout ? Math.max(least, breakouts * portsABreakout) : Math.max(least, terms.portsThere);
+    return savesBreakout ? Math.max(least, Math.floor(breakouts * portsABreakout)) : Math.max(least, terms.portsThere);
   }
 
   private search(steps: number, enough: number): void {

@@ -5,17 +5,19 @@ import type { ZoneToWire } from './zone-to-wire';
 /** Ports that regular ways of wiring a zone take at the least, by counting panels: every strand has runs of its own. */
 export class LeastPortsOfWay {
   private readonly zone: ZoneToWire;
-  /** Cells of each column below every row, at `column * (rows + 1) + row`. */
-  private readonly below: Int32Array;
+  /** Cells in the columns before each column and in the rows below each row, at `column * (rows + 1) + row`. */
+  private readonly before: Int32Array;
 
   constructor(zone: ZoneToWire) {
     const { columns, rows } = zone.grid;
     this.zone = zone;
-    this.below = new Int32Array(columns * (rows + 1));
+    this.before = new Int32Array((columns + 1) * (rows + 1));
     for (let column = 0; column < columns; column++) {
+      let below = 0;
       for (let row = 0; row < rows; row++) {
-        const at = column * (rows + 1) + row;
-        this.below[at + 1] = this.below[at]! + (zone.cellAt[column * rows + row]! < 0 ? 0 : 1);
+        if (zone.cellAt[column * rows + row]! >= 0) below++;
+        const at = column * (rows + 1) + row + 1;
+        this.before[at + rows + 1] = this.before[at]! + below;
       }
     }
   }
@@ -40,12 +42,12 @@ export class LeastPortsOfWay {
     const { grid, panelsAtMost } = this.zone;
     const { columns, rows } = grid;
     let ports = 0;
+    let before = 0;
     for (let first = 0; first < columns; first += wide) {
-      let cells = 0;
-      for (let column = first; column < Math.min(columns, first + wide); column++) {
-        cells += this.below[column * (rows + 1) + to]! - this.below[column * (rows + 1) + from]!;
-      }
-      if (cells > 0) ports += ceilDivide(cells, panelsAtMost);
+      const end = Math.min(columns, first + wide) * (rows + 1);
+      const cells = this.before[end + to]! - this.before[end + from]!;
+      if (cells > before) ports += ceilDivide(cells - before, panelsAtMost);
+      before = cells;
     }
     return ports;
   }

@@ -14,9 +14,9 @@ export function leastPorts(grid: WiringGrid, limits: RunLimits, entriesOutOfReac
 
 export function leastOfZone(zone: ZoneToWire, entriesOutOfReach: number): number {
   const { grid, region, tooLarge } = zone;
+  const parts = connectedParts(region);
+  if (parts.length === 1) return tooLarge.length + leastChains(region, entriesOutOfReach);
   let least = tooLarge.length;
-  for (const places of connectedParts(region)) {
-    least += leastChains(regionOf(grid, region.limits, places), entriesOutOfReach);
-  }
+  for (const places of parts) least += leastChains(regionOf(grid, region.limits, places), entriesOutOfReach);
   return least;
 }

@@ -27,9 +27,15 @@ export interface Repaired {
 
 /**
  * Wires anew what stands about runs whose entries are above reach, as at a hole, and leaves the rest of the wiring as it is:
- * a regular way stays regular but for there. Gives the wiring itself where nothing gets better within the steps.
+ * a regular way stays regular but for there. Gives the wiring itself where nothing gets better within the steps. `inVain`
+ * remembers what came to nothing, for ways that are the same where they break reach.
  */
-export function repairReach(zone: ZoneToWire, wiring: ZoneWiring, steps: number): Repaired {
+export function repairReach(
+  zone: ZoneToWire,
+  wiring: ZoneWiring,
+  steps: number,
+  inVain: Set<string> = new Set(),
+): Repaired {
   let best = wiring;
   let spent = 0;
   for (let ring = 1; ring <= RINGS && spent < steps; ring++) {
@@ -46,7 +52,7 @@ export function repairReach(zone: ZoneToWire, wiring: ZoneWiring, steps: number)
     const runs: Runs = kept;
     for (const part of connectedParts(around)) {
       const region = regionOf(zone.grid, zone.region.limits, part);
-      const result = rewire(zone.grid, region, best, steps - spent);
+      const result = rewire(zone.grid, region, best, steps - spent, inVain);
       spent += result.steps;
       runs.push(...result.runs);
     }
@@ -57,22 +63,33 @@ export function repairReach(zone: ZoneToWire, wiring: ZoneWiring, steps: number)
   return { wiring: best, steps: spent };
 }
 
-function rewire(grid: WiringGrid, region: Region, wiring: ZoneWiring, steps: number): { runs: Runs; steps: number } {
+function rewire(
+  grid: WiringGrid,
+  region: Region,
+  wiring: ZoneWiring,
+  steps: number,
+  inVain: Set<string>,
+): { runs: Runs; steps: number } {
   let best = runsToChains(region, wiring);
   let high = new PathCover(region, best).high;
   const least = leastHigh(region, mostOnARun(region));
   const randomBits = createRandomBits(0x51ed270b);
+  const where = region.places.join(' ');
   let spent = 0;
   for (const more of MORE_RUNS) {
     const cover = new PathCover(region, best);
     for (let i = 0; i < more; i++) cover.cutWorst();
+    if (inVain.has(`${cover.chains} ${high} ${where}`)) continue;
     let moves = Math.min(steps - spent, MOVES_A_CELL * region.size + MOVES_AT_LEAST);
     while (high > least && moves > 0) {
       const aim = { ...TUNING, chains: cover.chains, highMost: high - 1, steps: moves };
       const result = anneal(cover, aim, randomBits);
       spent += result.steps + 1;
       moves -= result.steps + 1;
-      if (!result.arrived) break;
+      if (!result.arrived) {
+        inVain.add(`${cover.chains} ${high} ${where}`);
+        break;
+      }
       best = cover.read();
       high = cover.high;
     }

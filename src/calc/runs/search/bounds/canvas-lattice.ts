@@ -14,10 +14,8 @@ export interface CanvasLattice {
 export function canvasLattice(region: Region): CanvasLattice | null {
   const { size, column, row } = region;
   if (size === 0) return null;
-  const range = (values: Int32Array) =>
-    values.reduce(([a, b], v) => [Math.min(a, v), Math.max(b, v)] as const, [values[0]!, values[0]!] as const);
-  const [columnFirst, columnLast] = range(column);
-  const [rowFirst, rowLast] = range(row);
+  const [columnFirst, columnLast] = rangeOf(column);
+  const [rowFirst, rowLast] = rangeOf(row);
   const edges = (count: number) => new Float64Array(count).fill(-1);
   const lattice = {
     columnFirst,
@@ -40,6 +38,16 @@ export function canvasLattice(region: Region): CanvasLattice | null {
   const rising = (edge: Float64Array, sign: number) => edge.every((v, i) => i === 0 || sign * v >= sign * edge[i - 1]!);
   if (!rising(lattice.left, 1) || !rising(lattice.right, 1)) return null;
   return rising(lattice.top, -1) && rising(lattice.bottom, -1) ? lattice : null;
+}
+
+function rangeOf(values: Int32Array): readonly [first: number, last: number] {
+  let first = values[0]!;
+  let last = first;
+  for (const value of values) {
+    if (value < first) first = value;
+    else if (value > last) last = value;
+  }
+  return [first, last];
 }
 
 function agree(edges: Float64Array, at: number, value: number): boolean {

@@ -35,16 +35,17 @@ export function mostOnARun(region: Region): MostOnARun {
  */
 export function leastChains(region: Region, highMost: number, most = mostOnARun(region)): number {
   if (region.size === 0) return 0;
-  const links = mostLinks(region);
-  return Math.max(
+  const isReachFree = highMost === Number.POSITIVE_INFINITY || !region.outOfReach.includes(1);
+  const least = Math.max(
     1,
     leastBins(region.pixels, most.pixels),
     leastByPanels(region, most.panels),
-    links === null ? 0 : region.size - links,
-    leastByReach(region, highMost, region.pixels, most.pixels),
-    leastByWindows(region, highMost, most.panels),
-    leastByReach(region, highMost, new Uint8Array(region.size).fill(1), most.panels),
+    isReachFree ? 0 : leastByReach(region, highMost, region.pixels, most.pixels),
+    isReachFree ? 0 : leastByWindows(region, highMost, most.panels),
+    isReachFree ? 0 : leastByReach(region, highMost, new Uint8Array(region.size).fill(1), most.panels),
   );
+  const links = mostLinks(region, region.size - least);
+  return links === null ? least : Math.max(least, region.size - links);
 }
 
 /**
@@ -65,7 +66,6 @@ function leastByPanels(region: Region, most: number): number {
  * for the deep panels, from either end where both ends are in reach.
  */
 function leastByReach(region: Region, highMost: number, weight: ArrayLike<number>, most: number): number {
-  if (highMost === Number.POSITIVE_INFINITY) return 0;
   const before = weightBefore(region, weight);
   const sides = region.limits.lastObeysReach === true ? 2 : 1;
   const cells = Array.from(before.keys()).sort((a, b) =>

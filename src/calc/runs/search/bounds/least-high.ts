@@ -51,36 +51,25 @@ function leastByEntries(region: Region, most: MostOnARun): number {
  * take is on runs that begin there.
  */
 function leastByCrossings(region: Region, before: Float64Array, weight: ArrayLike<number>, most: number): number {
-  const { size, neighbours } = region;
+  const { size } = region;
   const cells = Array.from(before.keys()).sort((a, b) =>
     before[a]! < before[b]! ? 1 : before[a]! > before[b]! ? -1 : 0,
   );
   let least = 0;
   let deep = 0;
   let heaviest = 0;
-  const isDeep = new Uint8Array(size);
+  const shore = new Shore(region);
   for (let i = 0; i < size; i++) {
     const cell = cells[i]!;
     deep += weight[cell]!;
     heaviest = Math.max(heaviest, weight[cell]!);
-    isDeep[cell] = 1;
+    shore.sink(cell);
     const depth = before[cell]!;
     if (depth === 0) break;
     if (depth === Number.POSITIVE_INFINITY || (i + 1 < size && before[cells[i + 1]!] === depth)) continue;
-    let inside = 0;
-    let outside = 0;
-    for (let at = 0; at < size; at++) {
-      for (let side = 0; side < 4; side++) {
-        const to = neighbours[at * 4 + side]!;
-        if (to < 0 || isDeep[to] === isDeep[at]) continue;
-        if (isDeep[at] === 1) inside++;
-        else outside++;
-        break;
-      }
-    }
     // With returns a run is two halves, each of which comes from reach or not; both may come to the same deep panel.
     const half = region.limits.lastObeysReach === true ? 2 : 1;
-    const crossings = Math.min(inside * half, outside);
+    const crossings = Math.min(shore.inside * half, shore.outside);
     const taken = crossings * Math.max(0, most / half - depth);
     least = Math.max(
       least,
@@ -88,4 +77,38 @@ function leastByCrossings(region: Region, before: Float64Array, weight: ArrayLik
     );
   }
   return least;
+}
+
+/** Cells on both sides of the line between what is deep and what is not, kept as one cell after the other sinks. */
+class Shore {
+  /** Deep cells with a neighbour that is not, and the other way round. */
+  inside = 0;
+  outside = 0;
+  private readonly neighbours: Int32Array;
+  private readonly isDeep: Uint8Array;
+  /** Neighbours of each cell that are not deep, and that are. */
+  private readonly dry: Uint8Array;
+  private readonly deep: Uint8Array;
+
+  constructor({ size, neighbours }: Region) {
+    this.neighbours = neighbours;
+    this.isDeep = new Uint8Array(size);
+    this.dry = new Uint8Array(size);
+    this.deep = new Uint8Array(size);
+    for (let at = 0; at < size * 4; at++) if (neighbours[at]! >= 0) this.dry[at >> 2]!++;
+  }
+
+  sink(cell: number): void {
+    if (this.deep[cell]! > 0) this.outside--;
+    if (this.dry[cell]! > 0) this.inside++;
+    this.isDeep[cell] = 1;
+    for (let side = 0; side < 4; side++) {
+      const to = this.neighbours[cell * 4 + side]!;
+      if (to < 0) continue;
+      this.deep[to]!++;
+      this.dry[to]!--;
+      if (this.isDeep[to] === 0 && this.deep[to] === 1) this.outside++;
+      if (this.isDeep[to] === 1 && this.dry[to] === 0) this.inside--;
+    }
+  }
 }

@@ -6,9 +6,9 @@ const CELLS_MOST = 3000;
 /**
  * Most links that can be made between neighbours with no cell in more than two: runs have no more, and a cover of n panels by
  * k runs has n - k. Neighbours differ in the parity of column plus row, so this is a flow from even cells to odd ones.
- * Null where the region is too large.
+ * Null where the region is too large; not counted on above `enough`.
  */
-export function mostLinks(region: Region): number | null {
+export function mostLinks(region: Region, enough = Number.POSITIVE_INFINITY): number | null {
   const { size, neighbours } = region;
   if (size > CELLS_MOST) return null;
   const isEven = (cell: number) => (region.column[cell]! + region.row[cell]!) % 2 === 0;
@@ -48,6 +48,7 @@ export function mostLinks(region: Region): number | null {
   for (let cell = 0; cell < size; cell++) {
     if (!isEven(cell)) continue;
     while (spare[cell]! > 0) {
+      if (links >= enough) return links;
       round++;
       if (!augment(cell)) break;
       spare[cell]!--;
