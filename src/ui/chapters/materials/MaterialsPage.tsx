@@ -9,6 +9,7 @@ import { Button } from '../../widgets/Button';
 import { FigureList } from '../../widgets/FigureList';
 import { useFormat } from '../../widgets/use-format';
 import { BillTable } from './BillTable';
+import { SpareRules } from './SpareRules';
 
 /** The bill: every countable thing, needed, spare, owned and to get; as a table, a file and a print. */
 export function MaterialsPage() {
@@ -32,10 +33,13 @@ export function MaterialsPage() {
     <ChapterPage
       page="materials"
       given={
-        <div className="fields">
-          <PlanUnit path={['materials', 'spareShare']} label="Spares" unit="share" />
-          <PlanCount path={['materials', 'spareLeast']} label="At least" />
-        </div>
+        <>
+          <div className="fields">
+            <PlanUnit path={['materials', 'spareShare']} label="Spares" unit="share" />
+            <PlanCount path={['materials', 'spareLeast']} label="At least" />
+          </div>
+          <SpareRules lines={materials.lines} />
+        </>
       }
       result={
         <FigureList
