@@ -9,14 +9,24 @@ const walked: Source = {
 };
 const polygon: Source = { kind: 'source', text: 'regular polygon, any handbook of mathematics' };
 const chord: Source = { kind: 'source', text: 'chord of a circle, any handbook of mathematics' };
+const leastSquares: Source = {
+  kind: 'source',
+  text: 'circle of least squared distances to the middles of the columns, any handbook of geometry',
+};
 const corner: Source = {
   kind: 'source',
   text: 'chord of the corner that two backs turn about, any handbook of geometry',
 };
 
-/** How the figures of a wall's plan come about: turn, diameter, opening and widest seam. */
+/** How the figures of a wall's plan come about: turn, diameter, distance from the circle, opening and widest seam. */
 export function workPath(wall: Wall, result: WallResult): Step[] {
-  return [workTurn(result), ...workDiameter(wall, result), ...workOpening(wall, result), ...workSeam(result)];
+  return [
+    workTurn(result),
+    ...workDiameter(wall, result),
+    ...workWorst(result),
+    ...workOpening(wall, result),
+    ...workSeam(result),
+  ];
 }
 
 function workTurn({ letter, jointDeg }: WallResult): Step {
@@ -83,6 +93,40 @@ function workDiameter(wall: Wall, { letter, columnWidthMm, bestFit, insideDiamet
       value: columnWidthMm / (2 * Math.sin(half)),
       unit: 'mm',
       source: polygon,
+    },
+    {
+      figure: `how far the middles of the columns of ${letter} stand inside its corners, as a regular polygon`,
+      symbol: 'sagitta',
+      expression: 'width / 2 * tan(joint * pi / 720)',
+      numbers,
+      value: (columnWidthMm / 2) * Math.tan(half / 2),
+      unit: 'mm',
+      source: polygon,
+    },
+  ];
+}
+
+/** The column whose face's middle is farthest from the best-fit circle. */
+function workWorst({ letter, bestFit, frontMm }: WallResult): Step[] {
+  if (bestFit === null) return [];
+  const { centre, radiusMm, worstMm } = bestFit;
+  const middles = Array.from({ length: frontMm.length / 4 }, (_, c) => ({
+    middleX: (frontMm[c * 4]! + frontMm[c * 4 + 2]!) / 2,
+    middleY: (frontMm[c * 4 + 1]! + frontMm[c * 4 + 3]!) / 2,
+  }));
+  const off = ({ middleX, middleY }: (typeof middles)[number]) =>
+    Math.abs(Math.sqrt((middleX - centre.xMm) ** 2 + (middleY - centre.yMm) ** 2) - radiusMm);
+  const worst = middles.find((middle) => off(middle) === worstMm);
+  if (worst === undefined) return [];
+  return [
+    {
+      figure: `greatest distance of ${letter} from its circle of best fit`,
+      symbol: 'off',
+      expression: 'abs(sqrt((middleX - centreX)^2 + (middleY - centreY)^2) - radius)',
+      numbers: { ...worst, centreX: centre.xMm, centreY: centre.yMm, radius: radiusMm },
+      value: worstMm,
+      unit: 'mm',
+      source: leastSquares,
     },
   ];
 }

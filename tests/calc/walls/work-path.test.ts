@@ -25,8 +25,24 @@ describe('workPath', () => {
     expectStepsHold(work(plainWall(9, -5)));
   });
 
+  it('works out how far the columns lie off their circle, and how far corners stand beyond flats', () => {
+    // Source: fixtures/reference/geometry.json, 500 mm at 2.5 degrees: radius over corners less radius over flats.
+    const even = work(plainWall(136, 2.5));
+    const symbol = (steps: typeof even, name: string) => steps.find((step) => step.symbol === name);
+    expect(symbol(even, 'sagitta')!.value).toBeCloseTo(11460.064978748562 - 11457.337793621136, 6);
+    expect(symbol(even, 'off')!.value).toBeCloseTo(0, 6);
+    const wall = plainWall(1, 0, 1, {
+      path: [plainSegment('a', 40, 2.5), plainSegment('b', 30, 5, { jointBeforeDeg: 5 })],
+    });
+    const mixed = work(wall);
+    expectStepsHold(mixed);
+    expect(symbol(mixed, 'off')!.value).toBe(judgeWall(wall).result.bestFit!.worstMm);
+    expect(symbol(mixed, 'off')!.value).toBeGreaterThan(10);
+    expect(symbol(mixed, 'sagitta')).toBeUndefined();
+  });
+
   it('takes the polygon only for concave joints', () => {
-    expect(work(plainWall(9, -5)).map((step) => step.symbol)).toEqual(['turn', 'seam']);
+    expect(work(plainWall(9, -5)).map((step) => step.symbol)).toEqual(['turn', 'off', 'seam']);
   });
 
   it('gives a closed ring its opening by walking only, since there is no chord to speak of', () => {

@@ -28,6 +28,8 @@ describe('workWalls', () => {
       'inside diameter of A',
       'inside diameter of A, as a regular polygon',
       'radius over the corners of A, as a regular polygon',
+      'how far the middles of the columns of A stand inside its corners, as a regular polygon',
+      'greatest distance of A from its circle of best fit',
       'opening of A',
       'opening of A, as a chord',
       'widest seam of A',
