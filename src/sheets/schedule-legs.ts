@@ -1,4 +1,5 @@
 import type { LegLoad } from '../calc/power/power-result';
+import { numberRanges } from './number-ranges';
 import type { Cell, Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
@@ -13,24 +14,13 @@ const bonding: readonly Cell[] = [
   null,
 ];
 
-/** Distros by number, neighbours as a range: '1-3, 5'. */
-function ranges(numbers: readonly number[]): string {
-  const parts: [number, number][] = [];
-  for (const number of numbers) {
-    const last = parts.at(-1);
-    if (last !== undefined && last[1] === number - 1) last[1] = number;
-    else parts.push([number, number]);
-  }
-  return parts.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
-}
-
 /** Circuits and legs of each service point, where there is more than one. */
 function pointLines({ points, distros }: StageParts['power']) {
   if (points.length < 2) return [];
   return points.flatMap((point) => {
     const on = new Set(point.distros);
     const circuits = distros.reduce((sum, distro) => sum + (on.has(distro.number) ? distro.circuits : 0), 0);
-    const what = on.size === 0 ? 'no distro' : `distro ${ranges(point.distros)}`;
+    const what = on.size === 0 ? 'no distro' : `distro ${numberRanges(point.distros)}`;
     return point.legs.map((load) => ({ where: `${point.name}, ${what}`, circuits, load }));
   });
 }

@@ -37,6 +37,7 @@ export function MassesPage() {
             { key: 'total', title: 'In all', cell: ({ totalKg }) => format(totalKg, 'kg') },
             { key: 'column', title: 'Heaviest column', cell: ({ heaviestColumnKg }) => format(heaviestColumnKg, 'kg') },
             { key: 'frame', title: 'On a frame', cell: ({ frameKg }) => format(frameKg, 'kg', 'hangs') },
+            { key: 'floor', title: 'Under its plate', cell: ({ floorKpa }) => format(floorKpa, 'kPa', 'hangs') },
           ]}
           rows={masses.surfaces}
           keyOf={({ surfaceId }) => surfaceId}
@@ -44,7 +45,11 @@ export function MassesPage() {
       }
       schedule={<PlanSchedule schedule={schedule} />}
       scheduleNote="column by column"
-      caution={<Caution>{cautions.stackedLoad}</Caution>}
+      caution={
+        <Caution>
+          {cautions.stackedLoad} {masses.surfaces.some(({ frameKg }) => frameKg === null) && cautions.hangingLoad}
+        </Caution>
+      }
     />
   );
 }

@@ -1,6 +1,5 @@
 import { useMemo } from 'react';
 import { cautions } from '../../../calc/cautions';
-import type { LegLoad } from '../../../calc/power/power-result';
 import { scheduleCircuits } from '../../../sheets/schedule-circuits';
 import { scheduleLegs } from '../../../sheets/schedule-legs';
 import { ChapterPage } from '../../bench/ChapterPage';
@@ -8,15 +7,9 @@ import { PlanSchedule } from '../../bench/PlanSchedule';
 import { useEvaluation } from '../../state/use-evaluation';
 import { Caution } from '../../widgets/Caution';
 import { FigureList } from '../../widgets/FigureList';
-import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
-import { type Format, useFormat } from '../../widgets/use-format';
+import { useFormat } from '../../widgets/use-format';
 import { PowerGiven } from './PowerGiven';
-
-const legColumns = (format: Format): readonly FigureColumn<LegLoad>[] => [
-  { key: 'leg', title: 'Leg', cell: ({ leg }) => (leg === 'N' ? 'Neutral' : leg) },
-  { key: 'current', title: 'Full white', cell: ({ currentA }) => format(currentA, 'A') },
-  { key: 'limit', title: 'Of', cell: ({ limitA }) => format(limitA, 'A', 'not stated') },
-];
+import { LegsTable, PanelsACircuitTable, PointsTable } from './PowerTables';
 
 /** Circuits, distros and legs: what each carries, at full white and typically. */
 export function PowerPage() {
@@ -41,12 +34,9 @@ export function PowerPage() {
               { name: 'Distros', value: format(power.distros.length, 'count') },
             ]}
           />
-          <FigureTable
-            caption="Legs of the service"
-            columns={legColumns(format)}
-            rows={power.legs}
-            keyOf={({ leg }) => leg}
-          />
+          <LegsTable legs={power.legs} />
+          <PointsTable points={power.points} />
+          <PanelsACircuitTable panelsACircuit={power.panelsACircuit} />
         </>
       }
       schedule={
