@@ -11,7 +11,7 @@ import { formatMoneyShort } from './format-money-short';
 export interface HeadroomCell {
   readonly key: string;
   readonly title: string;
-  /** '1.1 m left', '18 A over' or 'not stated'. */
+  /** '1.1 m left', '18 A over', 'not stated', or a dash where there is nothing to measure. */
   readonly left: string;
   /** What it is left of. */
   readonly detail: string;
@@ -54,7 +54,7 @@ function statusOf(budget: Budget, left: number, checks: readonly Check[]): 'pass
 function cellOf(budget: Budget, checks: readonly Check[]): HeadroomCell {
   const { key, title, page, used, limit, write } = budget;
   const quiet = { key, title, page, status: 'quiet', leftShare: Number.POSITIVE_INFINITY } as const;
-  if (used === null) return { ...quiet, left: 'none', detail: budget.detail ?? 'nothing to measure' };
+  if (used === null) return { ...quiet, left: '–', detail: budget.detail ?? 'nothing to measure' };
   if (limit === null) return { ...quiet, left: 'not stated', detail: `${write(used)} needed` };
   const left = limit - used;
   const leftShare = limit > 0 ? left / limit : left;

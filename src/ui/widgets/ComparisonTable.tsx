@@ -1,4 +1,5 @@
 import type { FigureColumn } from './FigureTable';
+import { FoldingFigure } from './FoldingFigure';
 
 export interface ComparisonTableProps<Thing> {
   /** What is compared; not seen. */
@@ -35,7 +36,7 @@ export function ComparisonTable<Thing>({ caption, figures, things, keyOf, isChos
               <th scope="row">{row.title}</th>
               {things.map((thing) => (
                 <td key={keyOf(thing)} data-chosen={isChosen?.(thing) || undefined}>
-                  {row.cell(thing)}
+                  <FoldingFigure>{row.cell(thing)}</FoldingFigure>
                 </td>
               ))}
             </tr>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { FoldingFigure } from './FoldingFigure';
 
 export interface FigureColumn<Row> {
   readonly key: string;
@@ -55,7 +56,7 @@ export function FigureTable<Row>(props: FigureTableProps<Row>) {
               </th>
               {others.map((column) => (
                 <td key={column.key} className={column.words ? 'words' : undefined}>
-                  {column.cell(row)}
+                  {column.words ? column.cell(row) : <FoldingFigure>{column.cell(row)}</FoldingFigure>}
                 </td>
               ))}
             </tr>

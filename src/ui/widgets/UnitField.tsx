@@ -5,6 +5,7 @@ import { DraftField } from './DraftField';
 import { useDisplayOptions } from './display-context';
 import { editableQuantity } from './editable-quantity';
 import type { Reading } from './field-draft';
+import { restingText } from './resting-text';
 import { stepNumber } from './step-number';
 import { usualStep } from './usual-step';
 
@@ -35,11 +36,11 @@ export function UnitField<Value extends number | null>(props: UnitFieldProps<Val
   const textOf = (figure: number | null) =>
     figure === null ? '' : editableQuantity(figure, unit, options, plain).text;
   const suffix = editableQuantity(value ?? 0, unit, options, plain).suffix;
-  /** A length between the marks of a tape reads to the sixteenth of an inch until one edits it. */
+  /** A length between the marks of a tape reads to the sixteenth of an inch until one edits it; thousands stand apart. */
   const shorten = (figure: number | null) => {
     const exact = textOf(figure);
     const isLong = unit === 'mm' && suffix === '' && exact.includes('.') && Math.abs(figure ?? 0) >= 25.4;
-    return isLong ? `≈ ${formatQuantity(figure ?? 0, unit, options, 1)}` : exact;
+    return isLong ? `≈ ${formatQuantity(figure ?? 0, unit, options, 1)}` : restingText(exact);
   };
 
   function read(text: string): Reading<number | null> {
@@ -71,7 +72,7 @@ export function UnitField<Value extends number | null>(props: UnitFieldProps<Val
           return unit === 'mm' ? Math.round(next * 1000) / 1000 : next;
         },
       }}
-      {...(suffix === '' ? {} : { unit: suffix })}
+      {...(unit === 'money' ? { unit: options.currency } : suffix === '' ? {} : { unit: suffix })}
       {...(absent === undefined ? {} : { placeholder: absent })}
       hint={props.hint}
       field={props.field}

@@ -60,7 +60,7 @@ test('the fullest port leaves what its share leaves', () => {
 test('a plan without surfaces has cells that measure nothing, and no mark', () => {
   const blank = emptyPlan({ id: 'new', name: 'New plan', lengths: 'metric' });
   const cells = findHeadroom(blank, createEvaluator().evaluate(blank), options);
-  expect(cells.filter(({ status, left }) => status !== 'quiet' || left !== 'none')).toEqual([]);
+  expect(cells.filter(({ status, left }) => status !== 'quiet' || left !== '–')).toEqual([]);
   expect(cells.map(({ left, detail }) => `${left} ${detail}`).join()).not.toMatch(/NaN|Infinity/);
 });
 

@@ -123,6 +123,8 @@ test('WorkingBlock prints formula, numbers, value and each source once', () => {
 });
 
 test('FoldingFigure breaks a figure in two units before the second and nowhere else', () => {
-  const words = /">([^<]+)</.exec(renderToStaticMarkup(<FoldingFigure text="8352 kg (18 413 lb)" />))?.[1];
+  const markup = renderToStaticMarkup(<FoldingFigure>8352 kg (18 413 lb)</FoldingFigure>);
+  const words = /">([^<]+)</.exec(markup)?.[1];
   expect(words?.split(' ')).toEqual(['8352\u00a0kg', '(18\u00a0413\u00a0lb)']);
+  expect(renderToStaticMarkup(<FoldingFigure>6 to 12</FoldingFigure>)).toBe('6 to 12');
 });

@@ -1,7 +1,6 @@
 import type { MaterialLine } from '../../../calc/materials/material-result';
 import { EmptyState } from '../../widgets/EmptyState';
 import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
-import { FoldingFigure } from '../../widgets/FoldingFigure';
 import { type Format, useFormat } from '../../widgets/use-format';
 
 const notStated = 'not stated';
@@ -24,7 +23,7 @@ const columns = (format: Format): readonly FigureColumn<MaterialLine>[] => [
     cell: ({ owned }) => (owned === null ? <span className="folds absent">{notStated}</span> : format(owned, 'count')),
   },
   { key: 'get', title: 'To get', cell: ({ toGet }) => format(toGet, 'count') },
-  { key: 'mass', title: 'Mass', cell: ({ massKg }) => <FoldingFigure text={format(massKg, 'kg')} /> },
+  { key: 'mass', title: 'Mass', cell: ({ massKg }) => format(massKg, 'kg') },
   { key: 'each', title: 'Price each', cell: ({ priceEach }) => format(priceEach, 'money', notStated) },
   { key: 'price', title: 'Price to get', cell: ({ price }) => format(price, 'money', notStated) },
 ];

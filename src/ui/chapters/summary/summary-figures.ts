@@ -22,7 +22,11 @@ export function summaryFigures(headline: Headline, mode: Mode, format: Format): 
     { name: 'Panels', value: format(headline.panels, 'count'), page: 'walls' },
     { name: 'Columns and rows', value: `${headline.columns} × ${headline.rows}`, page: 'walls' },
     { name: 'Inside diameter', value: format(headline.insideDiameterMm, 'mm', 'none'), page: 'walls' },
-    { name: 'Opening', value: format(headline.openingMm, 'mm', 'not a ring'), page: 'walls' },
+    {
+      name: 'Opening',
+      value: format(headline.openingMm, 'mm', headline.columns === 0 ? 'none' : 'not a ring'),
+      page: 'walls',
+    },
     { name: 'Wall height', value: format(headline.wallHeightMm, 'mm', 'none'), page: 'walls' },
     { name: 'Pixels', value: format(headline.pixels, 'px'), page: 'picture' },
     { name: 'Rate and depth', value: modeWords(mode), page: 'picture' },

@@ -3,7 +3,6 @@ import type { Build, ExactFigures, LeastFigures } from '../../../calc/finder/bui
 import type { BuildWeighed } from '../../../calc/finder/weigh-builds';
 import type { Unit } from '../../../units/unit';
 import type { FigureColumn } from '../../widgets/FigureTable';
-import { FoldingFigure } from '../../widgets/FoldingFigure';
 import type { Format } from '../../widgets/use-format';
 
 /** What a search found of signal and power so far, by the build's key. */
@@ -72,7 +71,7 @@ export function shapeRows({ format, openingFrom }: Omit<BuildRows, 'weighed'>): 
     },
     { key: 'area', title: 'Area', cell: ({ areaM2 }) => format(areaM2, 'm2') },
     { key: 'pixels', title: 'Pixels', cell: ({ pixels }) => format(pixels, 'px') },
-    { key: 'mass', title: 'Mass', cell: ({ massKg }) => <FoldingFigure text={format(massKg, 'kg')} /> },
+    { key: 'mass', title: 'Mass', cell: ({ massKg }) => format(massKg, 'kg') },
     { key: 'price', title: 'Panels cost', cell: ({ price }) => format(price, 'money', 'not stated') },
   ];
 }
