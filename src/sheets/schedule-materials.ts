@@ -19,6 +19,7 @@ export function scheduleMaterials({ lines, massKg, priceToGet }: MaterialsResult
       figures('mass', 'Mass', 'kg'),
       figures('priceEach', 'Price each', 'money'),
       figures('price', 'Price to get', 'money'),
+      figures('leadDays', 'Lead time', 'days'),
       words('countedAs', 'Counted as'),
     ],
     count: lines.length,
@@ -36,10 +37,11 @@ export function scheduleMaterials({ lines, massKg, priceToGet }: MaterialsResult
         line.massKg,
         line.priceEach ?? 'not stated',
         line.price ?? 'not stated',
+        line.leadDays ?? 'not stated',
         line.countedAs,
       ];
     },
     panelOf: () => null,
-    totals: ['All', null, null, null, null, null, null, null, massKg, null, priceToGet, null],
+    totals: ['All', null, null, null, null, null, null, null, massKg, null, priceToGet, null, null],
   };
 }

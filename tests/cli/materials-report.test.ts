@@ -16,6 +16,7 @@ const line: MaterialLine = {
   massKg: 992,
   priceEach: 2000,
   price: 248_000,
+  leadDays: 45,
   countedAs: 'panels of all surfaces',
 };
 const results = (lines: MaterialLine[], unpriced = 0) => ({

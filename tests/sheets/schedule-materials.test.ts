@@ -15,6 +15,7 @@ const line = {
   massKg: 824,
   priceEach: null,
   price: null,
+  leadDays: 45,
   countedAs: 'panels of all surfaces',
 } as const;
 const schedule = scheduleMaterials({ lines: [line], massKg: 824, priceTotal: 0, priceToGet: 0, unpriced: 1 });
@@ -30,7 +31,13 @@ it('scheduleMaterials says "not stated" where nobody stated a figure, never noth
     obtainable: 'not stated',
     priceEach: 'not stated',
     price: 'not stated',
+    leadDays: 45,
   });
+});
+
+it('scheduleMaterials says "not stated" for a lead time that nobody stated', () => {
+  const bill = { lines: [{ ...line, leadDays: null }], massKg: 824, priceTotal: 0, priceToGet: 0, unpriced: 1 };
+  expect(cells(scheduleMaterials(bill), 0)).toMatchObject({ leadDays: 'not stated' });
 });
 
 it('scheduleMaterials sums masses and what is to be paid', () => {

@@ -22,6 +22,7 @@ export function caseLines(panelLines: readonly MaterialLine[], panels: readonly 
         massKg: needed * caseMassKg,
         priceEach: 0,
         price: 0,
+        leadDays: line.leadDays,
         countedAs: `panels and spares, ${perCase} to a case; priced with the panels`,
       },
     ];

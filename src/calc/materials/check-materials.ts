@@ -70,16 +70,11 @@ function checkSpares({ lines }: MaterialsResults): Check[] {
   ];
 }
 
-/** Longest time that anything takes which is still to be got. */
-function checkLeadTime(inputs: MaterialsInputs, { lines }: MaterialsResults): Check[] {
-  const { panels, processors, breakouts, nodes, distros } = inputs;
-  const leads = new Map(
-    [panels, processors, breakouts, nodes, distros].flat().map(({ id, purchase }) => [id, purchase.leadDays]),
+/** Longest time that anything takes which is still to be got; cases come with their panels. */
+function checkLeadTime({ lines }: MaterialsResults): Check[] {
+  const waited = lines.flatMap((line) =>
+    line.group !== 'cases' && line.toGet > 0 && line.leadDays !== null ? [{ line, days: line.leadDays }] : [],
   );
-  const waited = lines.flatMap((line) => {
-    const days = leads.get(line.itemId) ?? null;
-    return line.toGet > 0 && days !== null ? [{ line, days }] : [];
-  });
   const first = waited[0];
   if (first === undefined) return [];
   const longest = waited.reduce((a, b) => (b.days > a.days ? b : a), first).days;
@@ -102,6 +97,6 @@ export function checkMaterials(inputs: MaterialsInputs, results: MaterialsResult
     ...(results.lines.length > 0 ? [checkPrices(results)] : []),
     ...checkListed(inputs, results),
     ...checkSpares(results),
-    ...checkLeadTime(inputs, results),
+    ...checkLeadTime(results),
   ];
 }

@@ -37,6 +37,7 @@ function unchosenNodes(counts: readonly ItemCount[]): NeededItem[] {
       needed: count,
       massKgEach: 0,
       priceEach: null,
+      leadDays: null,
       countedAs: 'one a zone',
     }));
 }

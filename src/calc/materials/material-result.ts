@@ -14,6 +14,8 @@ export interface MaterialLine {
   readonly priceEach: number | null;
   /** Price of what is to be got; null where the price is not stated. */
   readonly price: number | null;
+  /** Days from order to delivery; null where nobody stated them. */
+  readonly leadDays: number | null;
   /** How it was counted, in words. */
   readonly countedAs: string;
 }

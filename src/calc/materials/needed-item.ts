@@ -2,7 +2,10 @@ import type { MaterialLine } from './material-result';
 
 /** One thing that the plan needs, before spares and stock. */
 export interface NeededItem
-  extends Pick<MaterialLine, 'itemId' | 'group' | 'name' | 'needed' | 'massKgEach' | 'priceEach' | 'countedAs'> {}
+  extends Pick<
+    MaterialLine,
+    'itemId' | 'group' | 'name' | 'needed' | 'massKgEach' | 'priceEach' | 'leadDays' | 'countedAs'
+  > {}
 
 /** What materials take of a catalogue item that is neither panel nor cable. */
 export interface GearPurchase {
@@ -27,6 +30,7 @@ export function neededItem(
     needed: counted.count,
     massKgEach: item?.massKg ?? 0,
     priceEach: item?.purchase.price ?? null,
+    leadDays: item?.purchase.leadDays ?? null,
     countedAs,
   };
 }

@@ -16,6 +16,7 @@ test('caseLines: 100 panels and 3 spares travel in 18 cases of 6, 20 kg each, pr
     toGet: 18,
     massKg: 360,
     price: 0,
+    leadDays: 45,
   });
 });
 

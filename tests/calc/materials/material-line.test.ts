@@ -9,6 +9,7 @@ const item: NeededItem = {
   needed: 100,
   massKgEach: 8,
   priceEach: 50,
+  leadDays: null,
   countedAs: '',
 };
 const materials = { spareShare: 0.03, spareLeast: 1, byItem: [] };
