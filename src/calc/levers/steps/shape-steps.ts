@@ -1,43 +1,14 @@
 import { bandRows } from '../../../plan/band-rows';
+import type { Path } from '../../../plan/commands/path';
 import { pathColumns } from '../../../plan/path-columns';
 import type { Plan } from '../../../plan/plan';
-import type { Segment, Wall } from '../../../plan/wall';
+import type { Anchor } from '../../../plan/primitives';
+import type { Wall } from '../../../plan/wall';
 import type { LeverStep } from '../lever';
+import { narrowWall } from './narrow-wall';
 
 /** Most columns or rows that a lever takes away. */
 const furthest = 120;
-
-function shorten(segment: Segment, columns: number): Segment {
-  const mixed =
-    segment.mixed && columns > 1 ? { ...segment.mixed, count: Math.min(segment.mixed.count, columns - 1) } : null;
-  return { ...segment, columns, mixed };
-}
-
-/** The wall without its last `count` columns on the right (or the first on the left); null where none would be left. */
-function cutEnd(path: readonly Segment[], count: number, side: 'left' | 'right'): readonly Segment[] | null {
-  const kept = [...path];
-  let left = count;
-  while (left > 0) {
-    const at = side === 'right' ? kept.length - 1 : 0;
-    const segment = kept[at];
-    if (!segment) return null;
-    if (segment.columns > left) {
-      kept[at] = shorten(segment, segment.columns - left);
-      left = 0;
-    } else {
-      left -= segment.columns;
-      kept.splice(at, 1);
-    }
-  }
-  return kept.length === 0 ? null : kept;
-}
-
-/** The wall with `count` columns fewer, taken from both ends in turn so that it stays where it is. */
-export function narrowWall(wall: Wall, count: number): Wall | null {
-  const right = cutEnd(wall.path, Math.ceil(count / 2), 'right');
-  const path = right && cutEnd(right, Math.floor(count / 2), 'left');
-  return path && { ...wall, path: [...path] };
-}
 
 /** The wall with `count` rows fewer, from the top; null where none would be left. */
 export function lowerWall(wall: Wall, count: number): Wall | null {
@@ -52,36 +23,48 @@ export function lowerWall(wall: Wall, count: number): Wall | null {
   return bands.length === 0 ? null : { ...wall, bands };
 }
 
-function shapeSteps(
-  plan: Plan,
-  change: (wall: Wall, count: number) => Wall | null,
-  total: number,
-  label: string,
-): readonly LeverStep[] {
-  const wall = plan.walls[0];
-  if (!wall) return [];
+type Change = (count: number) => readonly { readonly path: Path; readonly value: unknown }[] | null;
+
+function shapeSteps(change: Change, total: number, label: string): readonly LeverStep[] {
   const steps: LeverStep[] = [];
   for (let count = 1; count <= furthest; count++) {
-    const changed = change(wall, count);
-    if (!changed) break;
+    const fields = change(count);
+    if (!fields) break;
     steps.push({
       from: { value: total, unit: 'count' },
       to: { value: total - count, unit: 'count' },
-      command: { name: 'set-fields', args: { fields: [{ path: ['walls', 0], value: changed }], label } },
+      command: { name: 'set-fields', args: { fields, label } },
       buys: 0,
     });
   }
   return steps;
 }
 
-/** Fewer columns in the first wall. */
-export function columnsSteps(plan: Plan): readonly LeverStep[] {
-  const total = pathColumns(plan.walls[0]?.path ?? []);
-  return shapeSteps(plan, narrowWall, total, 'fewer columns');
+/** Fewer columns in the first wall; what was changed by hand on it stays with its panels. */
+export function columnsSteps({ walls: [wall], handChanges }: Plan): readonly LeverStep[] {
+  if (!wall) return [];
+  const change: Change = (count) => {
+    const narrowed = narrowWall(wall, count);
+    if (!narrowed) return null;
+    const { shiftedBy } = narrowed;
+    const first = narrowed.wall.path[0]!.id;
+    const isMoved = ({ surfaceId, segmentId }: Anchor) => surfaceId === wall.id && segmentId === first;
+    const move = (at: Anchor): Anchor => (isMoved(at) ? { ...at, column: at.column - shiftedBy } : at);
+    const moved = handChanges.map((one) =>
+      'at' in one ? { ...one, at: move(one.at) } : { ...one, from: move(one.from), to: move(one.to) },
+    );
+    const isHeld = shiftedBy > 0 && handChanges.length > 0;
+    return [{ path: ['walls', 0], value: narrowed.wall }, ...(isHeld ? [{ path: ['handChanges'], value: moved }] : [])];
+  };
+  return shapeSteps(change, pathColumns(wall.path), 'fewer columns');
 }
 
 /** Fewer rows in the first wall, from the top. */
-export function rowsSteps(plan: Plan): readonly LeverStep[] {
-  const total = bandRows(plan.walls[0]?.bands ?? []);
-  return shapeSteps(plan, lowerWall, total, 'fewer rows');
+export function rowsSteps({ walls: [wall] }: Plan): readonly LeverStep[] {
+  if (!wall) return [];
+  const change: Change = (count) => {
+    const lower = lowerWall(wall, count);
+    return lower && [{ path: ['walls', 0], value: lower }];
+  };
+  return shapeSteps(change, bandRows(wall.bands), 'fewer rows');
 }
