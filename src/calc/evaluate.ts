@@ -17,6 +17,7 @@ import { checkMaterials } from './materials/check-materials';
 import { computeMaterials } from './materials/compute-materials';
 import { workMaterials } from './materials/work-materials';
 import { memo, memoView } from './memo';
+import { nodesChapter } from './nodes/nodes-chapter';
 import { checkPanels } from './panels/check-panels';
 import { computePanels } from './panels/compute-panels';
 import type { PanelData, PanelMass, PanelPower, PanelPurchase, PanelShape } from './panels/panel-views';
@@ -97,6 +98,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   });
   const join = memo(joinSurfaces);
   const solve = solveZones();
+  const nodesOf = nodesChapter(() => onCompute('nodes'));
   const signalItems = memo(countSignalItems);
   const distroCounts = memo((distros: Evaluation['power']['results']['distros'], itemId: string | null) => [
     { itemId, count: distros.length },
@@ -113,6 +115,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     ) => ({
       panels,
       runs: runs.runs.length,
+      returns: runs.runs.filter(({ returnPort }) => returnPort !== null).length,
       panelsOnRuns: runs.order.length,
       circuits: power.circuits.length,
       panelsOnCircuits: power.order.length,
@@ -229,6 +232,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       handChanges: plan.handChanges,
       existingWiring: plan.existingWiring,
     });
+    const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results.zones });
     const gear = { signal, processors: catalogue.processors, zones: zones.results, runs: runs.results };
     const signalLoadW = signalLoad({ ...gear, breakouts: catalogue.breakouts, nodes: catalogue.nodes });
     const power = chapters.power({
@@ -283,6 +287,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       ports,
       zones,
       runs,
+      nodes,
       power,
       heat,
       masses,

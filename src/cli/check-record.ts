@@ -58,6 +58,8 @@ interface RunLine {
   readonly surface: string;
   readonly zone: number;
   readonly port: string;
+  /** Port that its last panel goes back to; null without a return. */
+  readonly returnPort: string | null;
   readonly pixels: number;
   readonly share: number;
   /** Names in order, entry first. */
@@ -115,6 +117,7 @@ export function checkRecord(evaluation: Recorded, options: DisplayOptions): Chec
       surface: letterOf(run.surfaceId),
       zone: run.zone + 1,
       port: run.port,
+      returnPort: run.returnPort,
       pixels: run.pixels,
       share: run.share,
       panels: namesOf(runs.results.order, run.start, run.count),

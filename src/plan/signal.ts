@@ -9,6 +9,7 @@ export type Priority = z.infer<typeof priority>;
 /** Where the last panel of a run goes back to: nowhere, a second port of the same processor, one of another breakout, or one of
  *  another processor. */
 export const returns = z.enum(['none', 'port', 'breakout', 'processor']);
+export type Returns = z.infer<typeof returns>;
 
 /** Which processor drives a surface and how its zones are cut. */
 export const surfaceSignal = z.strictObject({

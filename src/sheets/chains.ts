@@ -9,6 +9,8 @@ export interface Chain {
   /** Its panels are `order[start .. start + count - 1]`, numbered through all surfaces. */
   readonly start: number;
   readonly count: number;
+  /** Tag of the cable that leaves its last panel for a second port; null without one. */
+  readonly returnTag: string | null;
   /** Number of the tag within its row of tags, from 0. */
   readonly number: number;
 }
@@ -31,6 +33,7 @@ export function dataChains({ runs }: Pick<StageParts, 'runs'>): Chains {
       (run) => run.port,
       (run) => run.port.replace(/^\d+-?/, ''),
       (run) => run.zone,
+      (run) => run.returnPort,
     ),
   };
 }
@@ -46,6 +49,7 @@ export function powerChains({ power }: Pick<StageParts, 'power'>, shortTag: 'cir
       (circuit) => `${circuit.name} ${circuit.leg}`,
       (circuit) => (shortTag === 'leg' ? circuit.leg : circuit.name),
       (circuit) => circuit.distro,
+      () => null,
     ),
   };
 }
@@ -62,6 +66,7 @@ function numbered<P extends Piece>(
   tag: (piece: P) => string,
   shortTag: (piece: P) => string,
   group: (piece: P) => number,
+  returnTag: (piece: P) => string | null,
 ): readonly Chain[] {
   const next = new Map<number, number>();
   return pieces.map((piece) => {
@@ -73,6 +78,7 @@ function numbered<P extends Piece>(
       surfaceId: piece.surfaceId,
       start: piece.start,
       count: piece.count,
+      returnTag: returnTag(piece),
       number,
     };
   });

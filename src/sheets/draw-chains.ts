@@ -17,7 +17,8 @@ export interface ChainDrawing {
 
 /**
  * Wiring of one surface: a heavy outline round each chain, a thin line through it with one arrow midway, a square on its
- * first panel, and the home run that comes there from an edge of the surface. `offset` is the number of the surface's
+ * first panel, and the home run that comes there from an edge of the surface; where a chain returns, a diamond on its last
+ * panel and the cable that leaves from there. `offset` is the number of the surface's
  * first panel. Panels of one chain that lie on two strips are not joined across the paper.
  */
 export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, side: EdgeSide): ChainDrawing {
@@ -28,7 +29,7 @@ export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, s
   const through = new LineBuilder();
   const arrows = new LineBuilder();
   const squares = new LineBuilder();
-  const entries: HomeRunEntry[] = [];
+  const homeRunsTo: HomeRunEntry[] = [];
 
   for (const chain of chains.list) {
     if (chain.surfaceId !== table.surfaceId || chain.count === 0) continue;
@@ -41,24 +42,29 @@ export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, s
         through.lineTo(spot.x, spot.y);
         if (place === arrowAt) drawArrow(arrows, before, spot, width * 0.13);
       } else through.moveTo(spot.x, spot.y);
+      const homeRun = (tag: string, shortTag: string): HomeRunEntry => ({
+        xMm: spot.x,
+        yMm: spot.y,
+        strip: spot.strip,
+        column: table.column[local]!,
+        row: table.row[local]!,
+        tag,
+        shortTag,
+        number: chain.number,
+      });
       if (place === 0) {
         const half = width * 0.085;
         squares.rectangle(spot.x - half, spot.y - half, spot.x + half, spot.y + half);
-        entries.push({
-          xMm: spot.x,
-          yMm: spot.y,
-          strip: spot.strip,
-          column: table.column[local]!,
-          row: table.row[local]!,
-          tag: chain.tag,
-          shortTag: chain.shortTag,
-          number: chain.number,
-        });
+        homeRunsTo.push(homeRun(chain.tag, chain.shortTag));
+      }
+      if (place === chain.count - 1 && chain.returnTag !== null) {
+        drawDiamond(squares, spot, width * 0.12);
+        homeRunsTo.push(homeRun(`to ${chain.returnTag}`, 'to'));
       }
       before = spot;
     }
   }
-  const homeRuns = drawHomeRuns(grid, entries, side);
+  const homeRuns = drawHomeRuns(grid, homeRunsTo, side);
   return {
     marks: [
       { layer: 'runs', paint: 'ink', leastScale: 9 / width, lines: arrows.build(true) },
@@ -104,6 +110,14 @@ function drawArrow(arrows: LineBuilder, from: Spot, to: Spot, sizeMm: number): v
     .moveTo(x + ux * sizeMm, y + uy * sizeMm)
     .lineTo(x - ux * back - uy * half, y - uy * back + ux * half)
     .lineTo(x - ux * back + uy * half, y - uy * back - ux * half);
+}
+
+function drawDiamond(marks: LineBuilder, { x, y }: Spot, halfMm: number): void {
+  marks
+    .moveTo(x, y - halfMm)
+    .lineTo(x + halfMm, y)
+    .lineTo(x, y + halfMm)
+    .lineTo(x - halfMm, y);
 }
 
 /** Height of small lettering that the numbers are laid out for, and lines of it that a panel then holds. */

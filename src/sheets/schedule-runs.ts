@@ -4,8 +4,9 @@ import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
 
-/** Port schedule: a row for each run, in the order of ports. */
+/** Port schedule: a row for each run, in the order of ports; where runs return, with the port they return to. */
 export function scheduleRuns({ surfaces, zones, runs }: Pick<StageParts, 'surfaces' | 'zones' | 'runs'>): Schedule {
+  const hasReturns = runs.runs.some(({ returnPort }) => returnPort !== null);
   const nameOf = (place: number) => panelAt(surfaces, runs.order[place]!)?.name ?? null;
   return {
     id: 'runs',
@@ -17,6 +18,7 @@ export function scheduleRuns({ surfaces, zones, runs }: Pick<StageParts, 'surfac
       figures('panels', 'Panels', 'count'),
       words('entry', 'Entry'),
       words('last', 'Last panel'),
+      ...(hasReturns ? [words('returns', 'Returns to')] : []),
       figures('entryHeight', 'Entry above floor', 'mm'),
       words('reach', 'In reach'),
       figures('pixels', 'Pixels', 'px'),
@@ -33,6 +35,7 @@ export function scheduleRuns({ surfaces, zones, runs }: Pick<StageParts, 'surfac
         run.count,
         nameOf(run.start),
         nameOf(run.start + run.count - 1),
+        ...(hasReturns ? [run.returnPort] : []),
         run.entryHeightMm,
         run.inReach ? 'yes' : 'no',
         run.pixels,
@@ -47,6 +50,7 @@ export function scheduleRuns({ surfaces, zones, runs }: Pick<StageParts, 'surfac
       sum(runs.runs, (run) => run.count),
       null,
       null,
+      ...(hasReturns ? [null] : []),
       null,
       null,
       sum(runs.runs, (run) => run.pixels),

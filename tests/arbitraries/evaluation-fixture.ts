@@ -131,6 +131,9 @@ function runsOf(surfaces: SurfaceSet, zones: readonly Zone[], split: number): Ru
         share: (chain.length * 216 * 216) / 520_000,
         entryHeightMm,
         inReach: entryHeightMm <= 2_100,
+        returnPort: null,
+        returnProcessor: null,
+        exitHeightMm: entryHeightMm,
       });
       order.push(...chain.map((local) => surfaces.offsets[s]! + local));
     });

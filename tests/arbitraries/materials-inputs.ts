@@ -46,7 +46,7 @@ export function materialsInputs(changes: Partial<MaterialsInputs> = {}): Materia
     distros: [gearItem('distro', 4000)],
     distroCounts: [{ itemId: 'distro', count: 1 }],
     cables: kinds.map((kind) => cableItem(`c-${kind}`, kind)),
-    wiring: { runs: 12, panelsOnRuns: 100, circuits: 10, panelsOnCircuits: 100, breakouts: 2, zones: 1 },
+    wiring: { runs: 12, returns: 0, panelsOnRuns: 100, circuits: 10, panelsOnCircuits: 100, breakouts: 2, zones: 1 },
     ...changes,
   };
 }

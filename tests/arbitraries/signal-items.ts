@@ -97,6 +97,9 @@ export function wiredZones(shapes: readonly ZoneShape[]): { readonly zones: Zone
         share: 0.5,
         entryHeightMm: 0,
         inReach: true,
+        returnPort: null,
+        returnProcessor: null,
+        exitHeightMm: 0,
       };
     }),
   );
@@ -107,6 +110,7 @@ export function wiredZones(shapes: readonly ZoneShape[]): { readonly zones: Zone
       way: { kind: 'columns' },
       byHand: false,
       ways: [],
+      runs: zone.ports,
       ports: zone.ports,
       portsLeast: zone.ports,
       breakouts: zone.breakouts,

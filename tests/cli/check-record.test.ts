@@ -16,6 +16,7 @@ test('checkRecord names the panels of a run in their order, entry first, and its
     surface: 'A',
     zone: 1,
     port: '1-01',
+    returnPort: null,
     pixels: 20_000,
     share: 0.0308,
     panels: ['C2 R1', 'C1 R1'],

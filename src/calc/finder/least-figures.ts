@@ -4,6 +4,7 @@ import { layOutCeilings } from '../ceilings/lay-out-ceilings';
 import { computePicture } from '../picture/compute-picture';
 import type { SurfacePicture } from '../picture/picture-result';
 import { computePorts } from '../ports/compute-ports';
+import { portsARun } from '../ports/outlets';
 import type { SurfacePorts } from '../ports/port-result';
 import { addBranches, branchAmps, noBranch } from '../power/branch-current';
 import { legScheme, legToLegFactor } from '../power/leg-scheme';
@@ -62,10 +63,10 @@ function surfaceBounds(
     own?.zoneColumnsMost ?? table.columns,
   );
   return {
-    ports: leastPorts,
+    ports: leastPorts * portsARun(ports),
     processors: Math.max(
       Math.ceil(pixels / ports.processorPixels),
-      Math.ceil(leastPorts / ports.portsAProcessor),
+      Math.ceil(leastPorts / ports.runsAProcessor),
       Math.ceil(columnsWithPanels(table) / columnsAZone),
     ),
   };

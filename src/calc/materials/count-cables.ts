@@ -14,7 +14,7 @@ const nameOf: Readonly<Record<CableKind, string>> = {
 /** Cables by kind, from the wiring and the circuits. The first of a kind in the catalogue is the one taken. */
 export function countCables(cables: readonly Cable[], wiring: WiringCounts): readonly NeededItem[] {
   const counts: readonly (readonly [CableKind, number, string])[] = [
-    ['home-run', wiring.runs, 'one a run'],
+    ['home-run', wiring.runs + wiring.returns, wiring.returns > 0 ? 'one a run and one a return' : 'one a run'],
     ['data-jumper', wiring.panelsOnRuns - wiring.runs, 'panels less runs'],
     ['trunk', wiring.breakouts, 'one a breakout'],
     ['video', wiring.zones, 'one a zone'],

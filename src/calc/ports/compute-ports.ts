@@ -7,6 +7,7 @@ import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import { capacityForPanel } from './capacity-for-panel';
 import { countOutlets } from './count-outlets';
 import { compared, type Fraction, wholePart } from './fraction';
+import { runsAProcessor } from './outlets';
 import { panelsUnlimited } from './panels-unlimited';
 import type { PortsResults, SurfacePorts } from './port-result';
 import { scaleSheet } from './scale-sheet';
@@ -41,6 +42,8 @@ function portsOf(inputs: PortsInputs, surface: SurfaceTable, picture: SurfacePic
   const ids = [...new Set(surface.types.map(({ panelId }) => panelId))];
   const types = ids.flatMap((id) => panels.find((panel) => panel.id === id) ?? []);
   const byType = types.map((panel) => capacityForPanel({ panel, processor, signal, served: picture.served }));
+  const returns = signal.bySurface.find((own) => own.surfaceId === surface.surfaceId)?.returns ?? signal.returns;
+  const outlets = { ...countOutlets(processor, breakouts), returns };
   const least = (values: readonly number[]) => (values.length > 0 ? Math.min(...values) : 0);
   return {
     surfaceId: surface.surfaceId,
@@ -54,7 +57,8 @@ function portsOf(inputs: PortsInputs, surface: SurfaceTable, picture: SurfacePic
       ...types.map(({ data }) => data.chainPanels ?? panelsUnlimited),
     ),
     byType,
-    ...countOutlets(processor, breakouts),
+    ...outlets,
+    runsAProcessor: runsAProcessor(outlets),
     processorPixels: wholePart(
       leastOf(picture.served.map((mode) => scaleSheet(processor.canvas.pixels, mode, processor.port))),
     ),
@@ -77,6 +81,8 @@ function withoutProcessor(surfaceId: string): SurfacePorts {
     portsAProcessor: 0,
     portsABreakout: 0,
     breakoutsAProcessor: 0,
+    returns: 'none',
+    runsAProcessor: 0,
     processorPixels: 0,
   };
 }

@@ -1,5 +1,6 @@
 import type { Mode } from '../../plan/picture';
 import type { Processor } from '../../plan/processor';
+import type { Returns } from '../../plan/signal';
 
 /** Capacity of one port for one panel type on one surface, at the mode that leaves least. */
 export interface PortCapacity {
@@ -33,6 +34,10 @@ export interface SurfacePorts {
   readonly portsAProcessor: number;
   readonly portsABreakout: number;
   readonly breakoutsAProcessor: number;
+  /** Where runs return to, as it is asked for. */
+  readonly returns: Returns;
+  /** Most runs that one processor takes, the ports that they return to counted in. */
+  readonly runsAProcessor: number;
   /** Pixels one processor drives at the served mode that leaves least. */
   readonly processorPixels: number;
 }

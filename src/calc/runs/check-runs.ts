@@ -1,8 +1,10 @@
 import type { Check, Place } from '../chapter';
+import { breakoutsForRuns, portsARun } from '../ports/outlets';
 import { panelsUnlimited } from '../ports/panels-unlimited';
 import { panelName } from '../surfaces/panel-at';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
+import { checkReturns } from './check-returns';
 import { chooseWayFix } from './choose-way-fix';
 import type { RunsInputs } from './compute-runs';
 import { checkExisting } from './existing/check-existing';
@@ -26,6 +28,7 @@ export function checkRuns(inputs: RunsInputs, { zones }: LaidChanges, results: R
         checkPortsThere(inputs, table, own, results),
         ...checkBreakouts(table, own),
         ...checkChain(table, own, runs),
+        ...checkReturns(inputs, table, own, results),
         ...offerWays(results.surfaces[i]!, table, own, inputs.handChanges, inputs),
       ];
     }),
@@ -93,9 +96,11 @@ function checkPortsThere(
   zones: readonly WiredZone[],
   results: RunsResults,
 ): Check {
-  const there = zones[0]!.ports.portsAProcessor;
+  const { ports } = zones[0]!;
+  const there = ports.runsAProcessor;
   const short = zones.filter(({ wiring }) => wiring.ports > there);
-  const measured = zones.reduce((most, { wiring }) => Math.max(most, wiring.ports), 0);
+  const each = portsARun(ports);
+  const measured = each * zones.reduce((most, { wiring }) => Math.max(most, wiring.ports), 0);
   const surface = results.surfaces.find(({ surfaceId }) => surfaceId === table.surfaceId)!;
   const enough = surface.ways.find(({ processorsShort }) => processorsShort === 0);
   const fix =
@@ -109,7 +114,7 @@ function checkPortsThere(
     chapter: 'runs',
     severity: short.length > 0 ? 'stop' : 'pass',
     measured,
-    limit: there,
+    limit: there * each,
     unit: 'count',
     where:
       short.length > 0
@@ -130,7 +135,7 @@ function checkPortsThere(
 function checkBreakouts(table: SurfaceTable, zones: readonly WiredZone[]): Check[] {
   const { portsABreakout, breakoutsAProcessor } = zones[0]!.ports;
   if (breakoutsAProcessor === 0 || portsABreakout === 0) return [];
-  const measured = zones.reduce((most, { wiring }) => Math.max(most, Math.ceil(wiring.ports / portsABreakout)), 0);
+  const measured = zones.reduce((most, { wiring, ports }) => Math.max(most, breakoutsForRuns(wiring.ports, ports)), 0);
   return [
     {
       id: `runs.breakouts.${table.letter}`,

@@ -1,4 +1,5 @@
 import type { WayOfWiring } from '../../plan/hand-change';
+import { portsARun } from '../ports/outlets';
 import { bestOfWay } from './best-of-way';
 import type { WayFigures } from './run-result';
 import type { ZoneWiring } from './search/zone-wiring';
@@ -76,7 +77,7 @@ function figuresOf(
   chosen: boolean,
 ): WayFigures {
   const parts = alike.map(({ zone, count, wirings }) => {
-    const there = zone.ports.portsAProcessor;
+    const there = zone.ports.runsAProcessor;
     const asIs = chosen || wayKey(zone.wiring.way) === key ? zone.wiring : null;
     return { wiring: asIs ?? bestOfWay(wirings.get(key) ?? [], there) ?? zone.answer.chosen, count, there };
   });
@@ -87,7 +88,7 @@ function figuresOf(
   return {
     surfaceId,
     way,
-    ports: sum(({ ports }) => ports),
+    ports: sum(({ ports }) => ports) * portsARun(alike[0]!.zone.ports),
     processorsShort: parts.reduce((total, { wiring, count, there }) => total + (wiring.ports > there ? count : 0), 0),
     fewest: Math.min(...parts.map(({ wiring }) => wiring.fewestPanels)),
     most: most(({ mostPanels }) => mostPanels),

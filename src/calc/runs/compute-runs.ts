@@ -1,5 +1,6 @@
 import type { WayOfWiring } from '../../plan/hand-change';
 import type { ExistingWiring, Signal } from '../../plan/signal';
+import { portsARun } from '../ports/outlets';
 import { assembleRuns } from './assemble-runs';
 import { compareWays } from './compare-ways';
 import { traceExisting } from './existing/trace-existing';
@@ -17,7 +18,7 @@ export interface RunsInputs extends StageInputs {
 /** Runs of the wired stage on their ports, beside the other ways, the least possible and the wiring that exists already. */
 export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges): RunsResults {
   const { surfaces, existingWiring } = inputs;
-  const assembled = assembleRuns(zones, surfaces);
+  const { inUse, ...assembled } = assembleRuns(zones, surfaces);
   const bySurface = surfaces.surfaces.map(({ surfaceId }, i) =>
     surfaceRuns(
       surfaceId,
@@ -25,14 +26,14 @@ export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges)
     ),
   );
   const waysOf = new Map(zones.map(({ answer }) => [answer, knownWays(answer)]));
-  const byZone = zones.map((zone) => zoneRuns(zone, waysOf.get(zone.answer)!));
+  const byZone = zones.map((zone, i) => zoneRuns(zone, waysOf.get(zone.answer)!, inUse[i]!));
   const { runs } = assembled;
   const counts = runs.map(({ count }) => count);
   return {
     ...assembled,
     surfaces: bySurface,
     zones: byZone,
-    portsUsed: runs.length,
+    portsUsed: byZone.reduce((sum, { ports }) => sum + ports, 0),
     portsLeast: bySurface.reduce((sum, { portsLeast }) => sum + portsLeast, 0),
     panelsPerPortMin: counts.length > 0 ? counts.reduce((a, b) => Math.min(a, b)) : null,
     panelsPerPortMax: counts.length > 0 ? counts.reduce((a, b) => Math.max(a, b)) : null,
@@ -44,10 +45,11 @@ export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges)
 }
 
 function surfaceRuns(surfaceId: string, zones: readonly WiredZone[]): SurfaceRuns {
+  const each = zones.length > 0 ? portsARun(zones[0]!.ports) : 1;
   return {
     surfaceId,
-    ports: zones.reduce((sum, { wiring }) => sum + wiring.ports, 0),
-    portsLeast: zones.reduce((sum, { answer }) => sum + answer.least, 0),
+    ports: each * zones.reduce((sum, { wiring }) => sum + wiring.ports, 0),
+    portsLeast: each * zones.reduce((sum, { answer }) => sum + answer.least, 0),
     ways: compareWays(surfaceId, zones),
   };
 }
@@ -56,17 +58,20 @@ function knownWays({ ways }: WiredZone['answer']): readonly WayOfWiring[] {
   return [...new Map(ways.map(({ way }) => [wayKey(way), way])).values()];
 }
 
-function zoneRuns({ zone, ports, answer, wiring, byHand }: WiredZone, ways: readonly WayOfWiring[]): ZoneRuns {
-  const byBreakouts = ports.breakoutsAProcessor > 0 && ports.portsABreakout > 0;
+function zoneRuns(
+  { zone, ports, answer, wiring, byHand }: WiredZone,
+  ways: readonly WayOfWiring[],
+  inUse: Pick<ZoneRuns, 'ports' | 'breakouts'>,
+): ZoneRuns {
   return {
     surfaceId: zone.surfaceId,
     processor: zone.processor,
     way: wiring.way,
     byHand,
     ways,
-    ports: wiring.ports,
-    portsLeast: answer.least,
-    breakouts: byBreakouts ? Math.ceil(wiring.ports / ports.portsABreakout) : 0,
+    runs: wiring.ports,
+    ...inUse,
+    portsLeast: answer.least * portsARun(ports),
     entriesOutOfReach: wiring.entriesOutOfReach,
   };
 }

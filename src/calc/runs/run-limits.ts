@@ -10,5 +10,6 @@ export function runLimits(kind: SurfaceTable['kind'], ports: SurfacePorts, signa
     panelsMost: ports.panelsMost,
     counting: ports.counting,
     reachMm: kind === 'ceiling' ? Number.POSITIVE_INFINITY : signal.reachMm,
+    ...(ports.returns === 'none' ? {} : { returns: true }),
   };
 }

@@ -16,12 +16,19 @@ export interface Run {
   readonly share: number;
   readonly entryHeightMm: number;
   readonly inReach: boolean;
+  /** Port that its last panel goes back to; null without a return. */
+  readonly returnPort: string | null;
+  /** Processor of that port, which may be another one; null without a return. */
+  readonly returnProcessor: number | null;
+  /** Lower edge of its last panel; with a return its cable drops from there. */
+  readonly exitHeightMm: number;
 }
 
 /** One way of wiring a zone or a surface, for the table of ways and for comparing them. */
 export interface WayFigures {
   readonly surfaceId: string;
   readonly way: WayOfWiring;
+  /** Returns counted in. */
   readonly ports: number;
   /** Processors with fewer ports than their zone needs. */
   readonly processorsShort: number;
@@ -41,6 +48,7 @@ export interface WayFigures {
 
 export interface SurfaceRuns {
   readonly surfaceId: string;
+  /** Returns counted in, as in every number of ports. */
   readonly ports: number;
   /** Least possible number of ports, a proved bound. */
   readonly portsLeast: number;
@@ -56,9 +64,11 @@ export interface ZoneRuns {
   readonly byHand: boolean;
   /** Ways that the search knows for it, each once: those it may be given by hand. */
   readonly ways: readonly WayOfWiring[];
+  readonly runs: number;
+  /** Ports of its processor in use: its own runs, and what returns to it. */
   readonly ports: number;
   readonly portsLeast: number;
-  /** Breakouts with a run on them; 0 on a processor with direct ports. */
+  /** Breakouts with a run or a return on them; 0 on a processor with direct ports. */
   readonly breakouts: number;
   readonly entriesOutOfReach: number;
 }

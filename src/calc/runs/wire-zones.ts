@@ -1,4 +1,5 @@
 import type { Signal } from '../../plan/signal';
+import { portsARun } from '../ports/outlets';
 import type { PortsResults, SurfacePorts } from '../ports/port-result';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
 import type { Zone, ZonesResults } from '../zones/zone-result';
@@ -43,8 +44,8 @@ export function wireZones({ signal, surfaces, ports, zones, solve }: WireInputs)
     const { grid, panels } = zoneGrid(table, zone, signal.ceilingEntry);
     const answer = solve(grid, limits, {
       priority: signal.priority,
-      portsThere: own.portsAProcessor,
-      portsABreakout: own.portsABreakout,
+      portsThere: own.runsAProcessor,
+      portsABreakout: own.portsABreakout / portsARun(own),
     });
     return { zone, surface, table, ports: own, limits, grid, panels, answer, wiring: answer.chosen, byHand: false };
   });

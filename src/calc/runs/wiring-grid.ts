@@ -26,6 +26,8 @@ export interface RunLimits {
   readonly counting: 'panels' | 'rectangle';
   /** Highest lower edge of an entry panel; Infinity switches reach off. */
   readonly reachMm: number;
-  /** With a return the last panel of a run obeys reach too. Left out: no return. */
+  /** A cable leaves the last panel of every run too. Left out: no return. */
+  readonly returns?: boolean;
+  /** The last panel of a run obeys reach as its first one does. Left out: it does not. */
   readonly lastObeysReach?: boolean;
 }

@@ -1,6 +1,7 @@
 import type { Signal } from '../../plan/signal';
 import type { TimingChoice } from '../links/time-canvas';
 import type { PictureResults, SurfacePicture } from '../picture/picture-result';
+import { breakoutsForRuns, portsARun } from '../ports/outlets';
 import type { PortsResults, SurfacePorts } from '../ports/port-result';
 import type { SolveZone } from '../runs/zone-solver';
 import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
@@ -46,7 +47,6 @@ function cutOf(
 }
 
 function numbered(table: SurfaceTable, ports: SurfacePorts, { cut, zones }: SurfaceCut, before: number): Zone[] {
-  const byBreakouts = ports.breakoutsAProcessor > 0;
   return zones.map((zone, i) => ({
     surfaceId: table.surfaceId,
     letter: table.letter,
@@ -60,8 +60,8 @@ function numbered(table: SurfaceTable, ports: SurfacePorts, { cut, zones }: Surf
     canvasWidth: cut.canvas.width,
     canvasHeight: cut.canvas.height,
     blankColumns: cut.columns - zone.columns,
-    breakouts: byBreakouts ? Math.ceil(zone.ports / ports.portsABreakout) : 0,
-    ports: zone.ports,
+    breakouts: breakoutsForRuns(zone.runs, ports),
+    ports: zone.runs * portsARun(ports),
   }));
 }
 
@@ -101,7 +101,7 @@ function summary(
       canvasHeight: width.canvas.height,
       usedShare: (width.canvas.width * width.canvas.height) / ports.processorPixels,
       blankColumns: width.blankColumns,
-      portsAZone: width === cut ? Math.max(...zones.map((zone) => zone.ports)) : width.portsAtLeast,
+      portsAZone: portsARun(ports) * (width === cut ? Math.max(...zones.map((zone) => zone.runs)) : width.portsAtLeast),
       portsExact: width === cut,
       chosen: width === cut,
     })),

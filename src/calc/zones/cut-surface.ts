@@ -2,6 +2,7 @@ import type { Mode } from '../../plan/picture';
 import type { Processor } from '../../plan/processor';
 import type { Signal, SurfaceSignal } from '../../plan/signal';
 import type { TimingChoice } from '../links/time-canvas';
+import { portsARun } from '../ports/outlets';
 import type { SurfacePorts } from '../ports/port-result';
 import { matchZones } from '../runs/match-zones';
 import { runLimits } from '../runs/run-limits';
@@ -24,9 +25,9 @@ export interface CutInputs {
   readonly solve: SolveZone;
 }
 
-/** A zone and the ports that its wiring takes. */
+/** A zone and the runs of its wiring. */
 export interface WiredZone extends ZoneRectangle {
-  readonly ports: number;
+  readonly runs: number;
 }
 
 /** A surface cut into zones that a processor drives, beside the other widths that would do. */
@@ -84,7 +85,7 @@ function fittingCuts({ processor, ports, served, choice, own }: CutInputs, strip
 /** The best cut, by merit, whose zones all have ports enough when they are wired. */
 function firstThatWires(inputs: CutInputs, layers: readonly Layer[]): SurfaceCut | null {
   const { ports } = inputs;
-  const mayDo = ({ portsAtLeast }: ZoneCut) => portsAtLeast <= ports.portsAProcessor;
+  const mayDo = ({ portsAtLeast }: ZoneCut) => portsAtLeast <= ports.runsAProcessor;
   const byMerit = layers
     .flatMap((layer) => layer.fitting.filter(mayDo).map((cut) => ({ layer, cut })))
     .sort(
@@ -93,7 +94,7 @@ function firstThatWires(inputs: CutInputs, layers: readonly Layer[]): SurfaceCut
     );
   const failed = new Set<ZoneCut>();
   for (const { layer, cut } of byMerit) {
-    const zones = wireAll(inputs, zoneRectangles(layer.strips, cut.columns, ports), ports.portsAProcessor);
+    const zones = wireAll(inputs, zoneRectangles(layer.strips, cut.columns, ports), ports.runsAProcessor);
     if (zones !== null) {
       const widths = layer.fitting.filter((width) => mayDo(width) && !failed.has(width)).reverse();
       return { cut, zones, widths, portsSuffice: true };
@@ -130,8 +131,8 @@ function wireAll(inputs: CutInputs, zones: readonly ZoneRectangle[], most: numbe
   const limits = runLimits(table.kind, ports, signal);
   const terms = {
     priority: signal.priority,
-    portsThere: ports.portsAProcessor,
-    portsABreakout: ports.portsABreakout,
+    portsThere: ports.runsAProcessor,
+    portsABreakout: ports.portsABreakout / portsARun(ports),
   };
   const answers = new Map<ZoneRectangle, ZoneAnswer>();
   for (const zone of [...zones].sort((a, b) => b.portsAtLeast - a.portsAtLeast)) {
@@ -140,5 +141,5 @@ function wireAll(inputs: CutInputs, zones: readonly ZoneRectangle[], most: numbe
     answers.set(zone, answer);
   }
   const wirings = matchZones(zones.map((zone) => answers.get(zone)!));
-  return zones.map((zone, i) => ({ ...zone, ports: wirings[i]!.ports }));
+  return zones.map((zone, i) => ({ ...zone, runs: wirings[i]!.ports }));
 }

@@ -64,7 +64,7 @@ describe('checkMaterials', () => {
   });
 
   it('of an empty bill says nothing', () => {
-    const nothing = { runs: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
+    const nothing = { runs: 0, returns: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
     const gear = { processors: [], breakouts: [], nodes: [] };
     expect(check({ surfaces: surfaceSet(), wiring: nothing, gear, distroCounts: [] })).toEqual([]);
   });

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { countCables } from '../../../src/calc/materials/count-cables';
 import { cableItem } from '../../arbitraries/materials-inputs';
 
-const wiring = { runs: 12, panelsOnRuns: 98, circuits: 10, panelsOnCircuits: 100, breakouts: 2, zones: 3 };
+const wiring = { runs: 12, returns: 0, panelsOnRuns: 98, circuits: 10, panelsOnCircuits: 100, breakouts: 2, zones: 3 };
 const counted = (cables: Parameters<typeof countCables>[0]) =>
   Object.fromEntries(countCables(cables, wiring).map((item) => [item.itemId, item.needed]));
 

@@ -45,7 +45,7 @@ describe('countNeeded', () => {
   });
 
   it('has no entry for what is not needed', () => {
-    const nothing = { runs: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
+    const nothing = { runs: 0, returns: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
     const gear = { processors: [], breakouts: [], nodes: [] };
     const distroCounts = [
       { itemId: 'distro', count: 0 },

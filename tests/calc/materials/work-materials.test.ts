@@ -39,7 +39,15 @@ test('workMaterials counts jumpers as panels less chains, and cases as full ones
 });
 
 test('workMaterials leaves out the jumpers of a plan that needs none', () => {
-  const wiring = { runs: 100, panelsOnRuns: 100, circuits: 100, panelsOnCircuits: 100, breakouts: 2, zones: 1 };
+  const wiring = {
+    runs: 100,
+    returns: 0,
+    panelsOnRuns: 100,
+    circuits: 100,
+    panelsOnCircuits: 100,
+    breakouts: 2,
+    zones: 1,
+  };
   const inputs = materialsInputs({ wiring });
   const figures = workMaterials(inputs, computeMaterials(inputs)).map((step) => step.figure);
   expect(figures.filter((figure) => figure.includes('jumper'))).toEqual([]);

@@ -53,6 +53,10 @@ test('assembleRuns weighs a run against the capacity before the free share, and 
       share: 139_968 / 650_000,
       entryHeightMm: 2000,
       inReach: true,
+      returnPort: null,
+      returnProcessor: null,
+      // The third panel up of 0.5 m, on a base of 2 m.
+      exitHeightMm: 3000,
     },
   ]);
   expect(assemble({ wall: plainSurface({ columns: 1, bands, baseMm: 2101 }) }).runs[0]?.inReach).toBe(false);

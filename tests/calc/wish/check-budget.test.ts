@@ -23,7 +23,7 @@ test('checkBudget passes nothing while lines have no price, and says at least', 
 });
 
 test('checkBudget of an empty bill says nothing', () => {
-  const nothing = { runs: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
+  const nothing = { runs: 0, returns: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
   const gear = { processors: [], breakouts: [], nodes: [] };
   const empty = computeMaterials(materialsInputs({ surfaces: surfaceSet(), wiring: nothing, gear, distroCounts: [] }));
   expect(checkBudget(100, empty)).toEqual([]);

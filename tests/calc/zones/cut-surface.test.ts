@@ -38,7 +38,7 @@ test('cutSurface asks the wiring, not only the least possible, whether the ports
   // 4 rows: three columns on a port would do by count (12 of 13), but this wiring takes a port a column.
   const { found } = cut(12, 4, 3);
   expect(found?.cut).toMatchObject({ columns: 3, processors: 4 });
-  expect(found?.zones.map(({ ports }) => ports)).toEqual([3, 3, 3, 3]);
+  expect(found?.zones.map(({ runs }) => runs)).toEqual([3, 3, 3, 3]);
   expect(found?.portsSuffice).toBe(true);
 });
 

@@ -11,7 +11,7 @@ export function wireByHand(zone: WiredZone, way: WayOfWiring): ZoneWiring | { re
   if (way.kind === 'split' && way.aboveRow >= zone.grid.rows) {
     return { reason: 'its zone has no row above the one at which it splits' };
   }
-  const there = zone.ports.portsAProcessor;
+  const there = zone.ports.runsAProcessor;
   const known = zone.answer.ways.filter((wiring) => wayKey(wiring.way) === wayKey(way));
   const found =
     known.length > 0 || way.kind === 'free'

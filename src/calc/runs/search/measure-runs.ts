@@ -13,7 +13,7 @@ export function measureRuns(
 ): WiringMeasures {
   const { order, start, pixels, ports } = runs;
   const { entryHeightMm } = grid;
-  const returns = limits.lastObeysReach === true;
+  const returns = limits.returns === true;
   const figureCodes: number[] = [];
   const figure = new FigureWalk();
   const cable = new CableEstimate(grid, lowestRow);
@@ -36,9 +36,9 @@ export function measureRuns(
     if (!figureCodes.includes(figure.code)) figureCodes.push(figure.code);
     cable.addHome(order[from]!);
     cable.addJumpers(figure.sideways, panels - 1 - figure.sideways);
-    if (!returns) continue;
-    cable.addHome(order[to - 1]!);
-    if (panels > 1 && entryHeightMm[order[to - 1]!]! > limits.reachMm) entriesOutOfReach++;
+    if (returns) cable.addHome(order[to - 1]!);
+    if (limits.lastObeysReach === true && panels > 1 && entryHeightMm[order[to - 1]!]! > limits.reachMm)
+      entriesOutOfReach++;
   }
   return {
     ports,

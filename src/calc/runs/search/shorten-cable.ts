@@ -33,7 +33,7 @@ export function shortenCable(zone: ZoneToWire, wiring: ZoneWiring, steps: number
 function shortenPart(zone: ZoneToWire, part: Region, start: Chains, steps: number): Chains {
   const home = homeLengths(zone.grid, part);
   const jumper = (zone.grid.columnPitchMm + zone.grid.rowPitchMm) / 2;
-  const both = part.limits.lastObeysReach === true;
+  const both = part.limits.returns === true;
   const homeOf = (a: number, b: number) => {
     if (a < 0) return 0;
     if (both) return home[a]! + home[b]!;

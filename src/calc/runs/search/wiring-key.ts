@@ -10,7 +10,7 @@ export function wiringKey(grid: WiringGrid, limits: RunLimits): string {
   const parts = [
     `${columns}x${rows}`,
     `${grid.columnPitchMm}x${grid.rowPitchMm}`,
-    `${limits.usablePixels},${limits.panelsMost},${limits.counting},${limits.reachMm},${limits.lastObeysReach === true}`,
+    `${limits.usablePixels},${limits.panelsMost},${limits.counting},${limits.reachMm},${limits.returns === true},${limits.lastObeysReach === true}`,
   ];
   for (let first = 0; first < columns; ) {
     const left = leftOf(grid, first, corner.left);

@@ -30,6 +30,16 @@ export function RunsGiven() {
       <PlanCount path={['signal', 'panelsMost']} label="Panels a port, at most" absent="as many as fit" least={1} />
       <PlanUnit path={['signal', 'reachMm']} label="Highest entry in reach" unit="mm" />
       <PlanChoice
+        path={['signal', 'returns']}
+        label="Each run returns"
+        choices={[
+          { value: 'none', label: 'nowhere' },
+          { value: 'port', label: 'to a second port' },
+          { value: 'breakout', label: 'to another breakout' },
+          { value: 'processor', label: 'to another processor' },
+        ]}
+      />
+      <PlanChoice
         path={['signal', 'ceilingEntry']}
         label="Ceiling's loom comes from"
         choices={[

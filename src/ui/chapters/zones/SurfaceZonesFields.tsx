@@ -2,6 +2,13 @@ import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanCount, PlanItem } from '../../bench/PlanFields';
 import { usePlan } from '../../state/use-plan';
 
+const returnsTo = [
+  { id: 'none', name: 'nowhere' },
+  { id: 'port', name: 'to a second port' },
+  { id: 'breakout', name: 'to another breakout' },
+  { id: 'processor', name: 'to another processor' },
+];
+
 /** What one surface has of its own: its processor, node and width of zones; or a way to give it that. */
 export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: string; readonly name: string }) {
   const index = usePlan((plan) => plan.signal.bySurface.findIndex((entry) => entry.surfaceId === surfaceId));
@@ -33,6 +40,7 @@ export function SurfaceZonesFields({ surfaceId, name }: { readonly surfaceId: st
           absent="as wide as fits"
           least={1}
         />
+        <PlanItem path={[...path, 'returns']} label="Each run returns" items={returnsTo} absent="as the stage" />
         <PlanCount path={[...path, 'zonesUp']} label="Zones one above the other" absent="as few as fit" least={1} />
       </div>
       <RemoveButton list={list} index={index} label={`own zones of ${name}`}>

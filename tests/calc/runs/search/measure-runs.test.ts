@@ -8,7 +8,7 @@ const measure = (runs: readonly (readonly number[])[], reachMm: number, lastObey
   for (const run of runs) start.push(start.at(-1)! + run.length);
   const pixels = Float64Array.from(runs, ({ length }) => length * 216 * 216);
   const list = { order: Int32Array.from(runs.flat()), start: Int32Array.from(start), pixels, ports: runs.length };
-  return measureRuns(block(2, 3), { ...aPort(4, 'panels', reachMm), lastObeysReach }, list, 0);
+  return measureRuns(block(2, 3), { ...aPort(4, 'panels', reachMm), lastObeysReach, returns: lastObeysReach }, list, 0);
 };
 
 test('measureRuns counts ports, panels, pixels and figures', () => {
