@@ -50,7 +50,7 @@ export class StrandCutter {
       const from = strands.start[strand]!;
       const to = strands.start[strand + 1]!;
       const load = this.loadOf(strands.cells, from, to);
-      if (load <= this.region.limits.usablePixels && to - from <= this.region.limits.panelsMost) {
+      if (this.isBestWhole(strands.cells, from, to, load)) {
         add(full, to, load);
         add(even, to, load);
         continue;
@@ -72,6 +72,13 @@ export class StrandCutter {
       high += endsOutOfReach(outOfReach, cells[start[run]!]!, cells[start[run + 1]! - 1]!, bothEnds);
     }
     return high;
+  }
+
+  /** Whether a port takes a strand whole and no cut would bring an end within reach. */
+  private isBestWhole(cells: Int32Array, from: number, to: number, load: number): boolean {
+    const { limits, outOfReach } = this.region;
+    if (load > limits.usablePixels || to - from > limits.panelsMost) return false;
+    return endsOutOfReach(outOfReach, cells[from]!, cells[to - 1]!, limits.lastObeysReach === true) === 0;
   }
 
   private isInReach(cells: Int32Array, from: number, to: number): boolean {

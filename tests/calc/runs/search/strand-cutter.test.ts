@@ -37,6 +37,12 @@ test('StrandCutter leaves a strand whole that a port takes', () => {
   expect(cut([0, 1, 2, 3], [216, 216, 216, 216], limits)).toMatchObject({ differ: false, full: [4], even: [4] });
 });
 
+test('StrandCutter cuts a strand that a port takes where that brings an end within reach', () => {
+  // Rows 1, 0, 0, 3 of four, the lowest row alone in reach: whole, both ends stand too high; cut midway, each half has one that does not.
+  const limits = { usablePixels: 8 * panels, panelsMost: 5, counting: 'panels' as const, reachMm: 0 };
+  expect(cut([1, 0, 4, 7], [216, 216, 216, 216], limits)).toMatchObject({ even: [2, 4], highOf: 0 });
+});
+
 test('StrandCutter finds what trying all cuts finds: fewest ends above reach, fewest runs, least sum of squares', () => {
   const shuffled = fc.shuffledSubarray([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11], { minLength: 1 });
   const sizes = fc.array(fc.constantFrom(108, 216, 324), { minLength: 4, maxLength: 4 });
