@@ -7,6 +7,7 @@ import { FigureTable } from '../../widgets/FigureTable';
 import { SegmentChoice } from '../../widgets/SegmentChoice';
 import { useFormat } from '../../widgets/use-format';
 import { CatalogueEditor } from './CatalogueEditor';
+import { pitchWords } from './pitch-words';
 
 const lists: readonly { readonly value: CatalogueList; readonly label: string }[] = [
   { value: 'panels', label: 'Panels' },
@@ -36,7 +37,7 @@ export function PanelsPage() {
           caption="What follows from the sheets"
           columns={[
             { key: 'name', title: 'Panel', cell: ({ name }) => name },
-            { key: 'pitch', title: 'Pitch, mm', cell: ({ pitchMm }) => pitchMm.toFixed(2) },
+            { key: 'pitch', title: 'Pitch, mm', cell: pitchWords },
             { key: 'pixels', title: 'Pixels', cell: ({ pixels }) => format(pixels, 'px') },
             { key: 'density', title: 'Pixels a m²', cell: ({ pixelsPerM2 }) => format(pixelsPerM2, 'px') },
             { key: 'watts', title: 'W a m²', cell: ({ wattsPerM2 }) => format(wattsPerM2, 'W') },
