@@ -16,6 +16,8 @@ export interface OrbitHandle {
 interface OrbitProps {
   readonly extent: StageExtent;
   readonly outlook: Outlook;
+  /** Points that the view from the corner shows, x, y, z each. */
+  readonly outline: Float32Array;
   readonly handle: RefObject<OrbitHandle | null>;
 }
 
@@ -24,15 +26,15 @@ const lowestM = 0.12;
 const steepest = 0.0001;
 
 /** Looks round the stage: three's own controls, which draw a frame only when something moved. */
-export function Orbit({ extent, outlook, handle }: OrbitProps) {
+export function Orbit({ extent, outlook, outline, handle }: OrbitProps) {
   const camera = useThree((state) => state.camera);
   const element = useThree((state) => state.gl.domElement);
   const invalidate = useThree((state) => state.invalidate);
   const ratio = useThree((state) => state.size.width / Math.max(1, state.size.height));
   const controls = useRef<OrbitControls | null>(null);
-  const latest = useRef({ extent, outlook, ratio });
+  const latest = useRef({ extent, outlook, outline, ratio });
   useEffect(() => {
-    latest.current = { extent, outlook, ratio };
+    latest.current = { extent, outlook, outline, ratio };
   });
 
   useEffect(() => {
@@ -89,11 +91,11 @@ export function Orbit({ extent, outlook, handle }: OrbitProps) {
 function placeCamera(
   view: CameraViewName,
   controls: OrbitControls,
-  { extent, outlook, ratio }: { extent: StageExtent; outlook: Outlook; ratio: number },
+  { extent, outlook, outline, ratio }: Pick<OrbitProps, 'extent' | 'outlook' | 'outline'> & { readonly ratio: number },
 ): void {
   const camera = controls.object;
   const fov = camera instanceof PerspectiveCamera ? camera.fov : 40;
-  const { position, target } = cameraView(view, extent, outlook, fov, ratio);
+  const { position, target } = cameraView(view, extent, outlook, fov, ratio, outline);
   camera.position.set(...position);
   controls.target.set(...target);
   controls.update();

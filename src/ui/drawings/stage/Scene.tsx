@@ -3,6 +3,7 @@ import { findOpening } from '../../../sheets/find-opening';
 import { placeHall } from '../../../sheets/place-hall';
 import type { StageParts } from '../../../sheets/stage-parts';
 import { Company } from './Company';
+import { cardCorners } from './card-corners';
 import { Daylight } from './Daylight';
 import { Floor } from './Floor';
 import { hallSegments } from './hall-segments';
@@ -37,6 +38,7 @@ export const Scene = memo(function Scene({ parts, tints, inks, orbit }: ScenePro
       vehicle: vehicleCards(vehicle, opening, outlook, extent),
     };
   }, [extent, outlook, vehicle, walls]);
+  const outline = useMemo(() => joined([rims, cardCorners(company.vehicle)]), [rims, company]);
   return (
     <>
       <color attach="background" args={[inks.paper]} />
@@ -50,7 +52,7 @@ export const Scene = memo(function Scene({ parts, tints, inks, orbit }: ScenePro
       <InkLines segments={rims} colour={inks.ink} widthPx={1.8} />
       <InkLines segments={hallEdges} colour={inks.soft} widthPx={1} />
       <Company persons={company.persons} vehicle={company.vehicle} inks={inks} />
-      <Orbit extent={extent} outlook={outlook} handle={orbit} />
+      <Orbit extent={extent} outlook={outlook} outline={outline} handle={orbit} />
     </>
   );
 });

@@ -1,3 +1,4 @@
+import { fitCamera } from './fit-camera';
 import type { StageExtent } from './stage-extent';
 
 export type CameraViewName = 'corner' | 'eye' | 'top';
@@ -20,7 +21,8 @@ const eyeHeightM = 1.65;
 
 /**
  * The three ways in: from a corner high outside, so that one sees into the stage; from eye level inside, on the side of the
- * audience; from straight above with plan y up. `fovDeg`: upright angle of the lens.
+ * audience; from straight above with plan y up. `fovDeg`: upright angle of the lens. `outline`: points that the corner shows
+ * whole, x, y, z in metres of the scene.
  */
 export function cameraView(
   name: CameraViewName,
@@ -28,6 +30,7 @@ export function cameraView(
   out: Outlook,
   fovDeg: number,
   ratio: number,
+  outline: Float32Array,
 ): CameraView {
   const { x, y, z, radius } = extent;
   const half = (fovDeg * Math.PI) / 360;
@@ -47,6 +50,10 @@ export function cameraView(
   const rise = 0.55;
   const dx = out.x * Math.cos(turn) - out.y * Math.sin(turn);
   const dy = out.x * Math.sin(turn) + out.y * Math.cos(turn);
-  const level = Math.cos(rise) * away * 0.98;
-  return { position: [x + dx * level, y + Math.sin(rise) * away * 0.98, z - dy * level], target: [x, y * 0.8, z] };
+  const level = Math.cos(rise);
+  if (outline.length > 0) return fitCamera(outline, [dx * level, Math.sin(rise), -dy * level], fovDeg, ratio);
+  return {
+    position: [x + dx * level * away, y + Math.sin(rise) * away, z - dy * level * away],
+    target: [x, y * 0.8, z],
+  };
 }
