@@ -17,8 +17,20 @@ export interface HomeRunEntry {
   readonly number: number;
 }
 
-/** Lanes for cables within one panel's width, as shares of it; the entry deepest in the surface takes the outermost. */
+/** Lanes for cables within one panel's width, as shares of it; more cables than these lie evenly between the outermost. */
 const laneShares = [0.26, 0.42, 0.12, 0.34, 0.19] as const;
+/** Rows of tags in the space beside the surface, as shares of it: where the first stands, its usual step, where the last may. */
+const tagRows = { first: 0.2, step: 0.33, last: 0.86 } as const;
+
+function laneShareOf(k: number, count: number): number {
+  return count <= laneShares.length ? laneShares[k]! : 0.12 + (0.3 * k) / (count - 1);
+}
+
+/** However many cables come to one panel's width, their tags stay off what is drawn beyond the space. */
+function tagShareOf(k: number, count: number): number {
+  const step = Math.min(tagRows.step, (tagRows.last - tagRows.first) / Math.max(1, count - 1));
+  return tagRows.first + step * k;
+}
 
 /** Home runs as stubs: from a tag outside the edge, along a lane, to the entry's panel and across to its mark. */
 export function drawHomeRuns(
@@ -35,9 +47,9 @@ export function drawHomeRuns(
     // Deepest first: its lane is the outermost, so that the branch of a nearer entry crosses no other cable.
     group.sort((a, b) => sign * (upright ? a.yMm - b.yMm : a.xMm - b.xMm));
     group.forEach((entry, k) => {
-      const laneShare = laneShares[k % laneShares.length]!;
+      const laneShare = laneShareOf(k, group.length);
       const edge = edgeMm(grid, entry.strip, side);
-      const tagAt = edge + sign * grid.belowMm * (0.2 + 0.33 * k);
+      const tagAt = edge + sign * grid.belowMm * tagShareOf(k, group.length);
       const lane = laneMm(grid, entry, upright, laneShare);
       const point = (along: number, across: number): [number, number] => (upright ? [along, across] : [across, along]);
       lines.moveTo(...point(lane, tagAt));

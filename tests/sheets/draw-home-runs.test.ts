@@ -39,6 +39,20 @@ describe('drawHomeRuns', () => {
     expect(tags[1]!.at(0).yMm).toBeGreaterThan(tags[0]!.at(0).yMm);
     expect(tags[1]!.numberOf!(0)).toBe(11);
   });
+  it('keeps the tags of however many entries in the space beside the surface, each cable in a lane of its own', () => {
+    for (const count of [1, 3, 6, 20]) {
+      const entries = Array.from({ length: count }, (_, k) => ({
+        ...low,
+        yMm: 2990 - (1900 * k) / count,
+        number: k + 1,
+      }));
+      const lines = polylines(drawHomeRuns(grid, entries, 'bottom').stroke.lines);
+      const starts = lines.map((line) => line[0]!);
+      expect(Math.max(...starts.map(([, yMm]) => yMm!))).toBeLessThanOrEqual(3000 + grid.belowMm);
+      expect(new Set(starts.map(([xMm]) => Math.round(xMm! * 10))).size).toBe(count);
+      expect(Math.max(...starts.map(([xMm]) => xMm!))).toBeLessThan(810);
+    }
+  });
   it.each([
     ['top', (x: number, y: number) => y < 1000 && x > 500 && x < 1000],
     ['left', (x: number, y: number) => x < 0 && y > 2500 && y < 3000],
