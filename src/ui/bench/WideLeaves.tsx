@@ -12,7 +12,7 @@ const nowhere = { getItem: () => null, setItem: () => undefined };
 
 /** The book takes its share of a wide window and no more than its tables need; in pixels. */
 function bookPx(): number {
-  return Math.round(Math.min(680, Math.max(560, window.innerWidth * 0.43)));
+  return Math.round(Math.min(680, Math.max(560, window.innerWidth * 0.41)));
 }
 
 /** Contents, book and drawing side by side; the lines between them can be dragged, or moved with arrow keys. */

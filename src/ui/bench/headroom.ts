@@ -34,9 +34,9 @@ interface Budget {
   readonly judgedBy: readonly string[];
 }
 
-/** '525 of 640 A': the unit once where both have the same. */
+/** '525 of 640 A': the unit once where both have the same; '€36.1M of €3.40M', since millions are no unit. */
 function usedOf(used: string, limit: string): string {
-  const unit = /\s*[^\d'"]+$/.exec(limit)?.[0];
+  const unit = /\s[^\d'"]+$/.exec(limit)?.[0];
   const plain = unit !== undefined && used.endsWith(unit) ? used.slice(0, -unit.length) : used;
   return `${plain} of ${limit}`;
 }

@@ -29,6 +29,12 @@ test('what is left is the limit less what is used, with both beside it', () => {
   });
 });
 
+test('two amounts of money keep their millions, each its own', () => {
+  const materials = { ...evaluation.materials, results: { ...evaluation.materials.results, priceToGet: 36_050_000 } };
+  const { detail } = cell(withWish({ budget: 3_400_000 }), 'budget', { ...evaluation, materials });
+  expect(detail).toBe('€36.1m of €3.40m');
+});
+
 test('what is exceeded says by how much and stops where no check judges it', () => {
   const heat = { ...evaluation.heat, results: { ...evaluation.heat.results, fullWhiteW: 300_000 } };
   expect(cell(withWish({ coolingW: 260_000 }), 'cooling', { ...evaluation, heat, checks: [] })).toMatchObject({

@@ -23,7 +23,7 @@ export function WhatMustChange({ topic }: { readonly topic: Topic }) {
         label="Trying every lever"
         share={search.isCurrent ? (search.items.at(-1)?.done ?? 0) : 0}
       />
-      {answer && (
+      {answer && (search.isCurrent || answer.stops.length > 0) && (
         <div className={search.isCurrent ? undefined : 'is-late'} aria-busy={!search.isCurrent}>
           <Answer answer={answer} isCurrent={search.isCurrent} />
         </div>
@@ -35,6 +35,7 @@ export function WhatMustChange({ topic }: { readonly topic: Topic }) {
 function Answer({ answer, isCurrent }: { readonly answer: LeverAnswer; readonly isCurrent: boolean }) {
   const options = useDisplayOptions();
   const format = useFormat();
+  const isPreviewing = useBench((state) => state.preview !== null);
   const { topic, stops, found, short } = answer;
   if (stops.length === 0)
     return (
@@ -42,6 +43,7 @@ function Answer({ answer, isCurrent }: { readonly answer: LeverAnswer; readonly 
         {topic === 'signal'
           ? 'The wiring fits what is there: nothing must change.'
           : 'There are panels enough: nothing must change.'}
+        {isPreviewing && ' This is said of the plan as it stands; keep the preview to have it judged.'}
       </p>
     );
   return (
