@@ -188,6 +188,7 @@ function powerOf(surfaces: SurfaceSet): PowerResults {
     distros: [],
     points: [],
     legs: [],
+    typicalLegs: [],
     worstLegA: null,
     neutralA: null,
     loads: [],

@@ -172,6 +172,7 @@ export const smallStage: Recorded = {
         { leg: 'L1', currentA: 1.37, limitA: 63 },
         { leg: 'N', currentA: 1.37, limitA: null },
       ],
+      typicalLegs: [],
       worstLegA: 1.37,
       neutralA: 1.37,
       loads: [],

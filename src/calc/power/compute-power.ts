@@ -16,6 +16,7 @@ import { serviceLimitA } from './service-limit';
 import { signalCurrent } from './signal-current';
 import { surfaceCurrents } from './surface-currents';
 import { surfaceLoad } from './surface-load';
+import { typicalWatts } from './typical-watts';
 
 export interface PowerInputs {
   readonly power: Power;
@@ -107,6 +108,13 @@ export function computePower({ power, distros, panels, surfaces, signalLoadW }: 
   const { order, circuitOf } = orderOf(laid, surfaces.total);
   const byBranch = branchLoads(surfaces, currents, scheme, fed.circuits, circuitOf);
   const legs = legLoads(scheme, byBranch, serviceLimitA(power), signal);
+  const typicalBranch = branchLoads(
+    surfaces,
+    surfaceCurrents({ power, panels, surfaces }, typicalWatts(power)),
+    scheme,
+    fed.circuits,
+    circuitOf,
+  );
   const isKnown = currents.flat().every((current) => current.known);
   const loads: readonly PowerLoad[] = surfaces.surfaces.map((surface) => surfaceLoad(surface, panels, power));
   const total = (watts: (load: PowerLoad) => number) => loads.reduce((sum, load) => sum + watts(load), signalLoadW);
@@ -117,6 +125,7 @@ export function computePower({ power, distros, panels, surfaces, signalLoadW }: 
     distros: fed.distros,
     points: loadPoints(power, scheme, fed.byDistro, signal),
     legs,
+    typicalLegs: legLoads(scheme, typicalBranch, serviceLimitA(power), signal),
     worstLegA: isKnown ? Math.max(...legs.filter((l) => l.leg !== 'N').map((l) => l.currentA)) : null,
     neutralA: isKnown ? (legs.find((l) => l.leg === 'N')?.currentA ?? null) : null,
     loads,

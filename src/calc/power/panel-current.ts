@@ -3,7 +3,7 @@ import type { PanelPower } from '../panels/panel-views';
 import { type BranchCurrent, branchAmps, branchCurrent, noBranch } from './branch-current';
 import { panelsWithin } from './panels-within';
 
-/** What one panel type draws from a circuit, sized at full white, full brightness and the lowest voltage of the supply's range. */
+/** What one panel type draws from a circuit at the lowest voltage of the supply's range; circuits are sized at full white. */
 export interface PanelCurrent {
   readonly panelId: string;
   /** False where the catalogue has no such panel: its figures are 0. */
@@ -23,19 +23,21 @@ export function panelCurrent(
   panels: readonly PanelPower[],
   circuit: Power['circuit'],
   lowestV: number,
+  wattsOf: (panel: PanelPower) => number = (panel) => panel.power.fullWhiteW,
 ): PanelCurrent {
   const panel = panels.find((p) => p.id === panelId);
   const usableA = circuit.ratedA * circuit.usableShare;
   if (panel === undefined) {
     return { panelId, known: false, watts: 0, branch: noBranch, currentA: 0, limitA: usableA, panels: 0 };
   }
-  const branch = branchCurrent(panel.power.fullWhiteW, lowestV, panel.power.powerFactor);
+  const watts = wattsOf(panel);
+  const branch = branchCurrent(watts, lowestV, panel.power.powerFactor);
   const currentA = branchAmps(branch);
   const limitA = Math.min(usableA, panel.power.chainA ?? usableA);
   return {
     panelId,
     known: true,
-    watts: panel.power.fullWhiteW,
+    watts,
     branch,
     currentA,
     limitA,

@@ -55,6 +55,8 @@ export interface PowerResults {
   /** Service points with the distros on them; none where no way was found, without a point and without a distro. */
   readonly points: readonly PointLoad[];
   readonly legs: readonly LegLoad[];
+  /** The legs of `legs` at the typical picture level and brightness, at the same voltage. */
+  readonly typicalLegs: readonly LegLoad[];
   readonly worstLegA: number | null;
   readonly neutralA: number | null;
   readonly loads: readonly PowerLoad[];

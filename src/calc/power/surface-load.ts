@@ -4,6 +4,7 @@ import { countByType } from '../surfaces/count-by-type';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { panelWatts } from './panel-watts';
 import type { PowerLoad } from './power-result';
+import { typicalWatts } from './typical-watts';
 
 /** Watts of one surface at black, typical (level and brightness as planned) and full white at full brightness; a panel that the
  *  catalogue does not have counts nothing. */
@@ -21,7 +22,7 @@ export function surfaceLoad(
   return {
     surfaceId: table.surfaceId,
     blackW: sum((panel) => panelWatts(panel, 0, 1)),
-    typicalW: sum((panel) => panelWatts(panel, power.typicalLevel, power.brightnessShare)),
+    typicalW: sum(typicalWatts(power)),
     fullWhiteW: sum((panel) => panelWatts(panel, 1, 1)),
   };
 }

@@ -7,6 +7,7 @@ import { type LegScheme, legScheme } from './leg-scheme';
 import type { PowerResults } from './power-result';
 import { signalCurrent, signalPowerFactor } from './signal-current';
 import { surfaceCurrents } from './surface-currents';
+import { typicalWatts } from './typical-watts';
 import { usedPanels } from './used-panels';
 
 const phasors: Source = { kind: 'source', text: 'any circuits textbook: currents added as phasors' };
@@ -23,13 +24,14 @@ function workBranch(
   load: BranchLoad,
   used: readonly PanelPower[],
   V: number,
+  wattsOf: (panel: PanelPower) => number,
 ): Step[] {
   const on = used.filter((panel) => (load.panels.get(panel.id) ?? 0) > 0);
   const numbers: Record<string, number> = { V };
   const factors: Record<string, number> = {};
   on.forEach((panel, k) => {
     numbers[`n${k + 1}`] = load.panels.get(panel.id)!;
-    numbers[`W${k + 1}`] = panel.power.fullWhiteW;
+    numbers[`W${k + 1}`] = wattsOf(panel);
     factors[`pf${k + 1}`] = panel.power.powerFactor;
   });
   const sum = (term: (k: number) => string) => (on.length === 0 ? '0' : on.map((_, k) => term(k + 1)).join(' + '));
@@ -106,15 +108,23 @@ function workNeutral(results: PowerResults, scheme: LegScheme, loads: readonly B
   return { ...common, expression, numbers, source: phasors };
 }
 
-/** The worst leg and the neutral of the stage, each branch from its panels. Nothing where the legs cannot be computed. */
-export function workLegs(inputs: PowerInputs, results: PowerResults): Step[] {
-  const { power, surfaces } = inputs;
-  if (results.worstLegA === null || surfaces.total === 0) return [];
+const fullWhite = (panel: PanelPower) => panel.power.fullWhiteW;
+
+/** The worst of some legs, each branch on it from its panels. */
+function workWorstLeg(
+  title: string,
+  inputs: PowerInputs,
+  legs: PowerResults['legs'],
+  loads: readonly BranchLoad[],
+  wattsOf: (panel: PanelPower) => number,
+): Step[] {
+  const { power } = inputs;
   const scheme = legScheme(power);
-  const loads = branchLoads(surfaces, surfaceCurrents(inputs), scheme, results.circuits, results.circuitOf);
   const used = usedPanels(inputs);
-  const worst = results.legs.findIndex((load) => load.leg !== 'N' && load.currentA === results.worstLegA);
-  const figure = `worst leg, ${results.legs[worst]!.leg}`;
+  const lines = legs.filter((load) => load.leg !== 'N');
+  const worstA = Math.max(...lines.map((load) => load.currentA));
+  const worst = lines.findIndex((load) => load.currentA === worstA);
+  const figure = `${title}, ${lines[worst]!.leg}`;
   const on = branchesOn(scheme, worst);
   const signal = power.includesSignal ? signalCurrent(power.supply, inputs.signalLoadW) : noBranch;
   const numbers: Record<string, number> = { ps: signal.activeA, qs: signal.reactiveA };
@@ -122,15 +132,9 @@ export function workLegs(inputs: PowerInputs, results: PowerResults): Step[] {
     numbers[`p${i + 1}`] = loads[branch]!.activeA;
     numbers[`q${i + 1}`] = loads[branch]!.reactiveA;
   });
-  const isNeutralShown = scheme.branches[0] === 'L1' && results.neutralA !== 0;
-  const neutralSteps = isNeutralShown
-    ? scheme.branches.flatMap((branch, i) =>
-        workBranch('neutral at mains frequency', i + 1, branch, loads[i]!, used, scheme.lowestV),
-      )
-    : [];
   return [
     ...on.flatMap((branch, i) =>
-      workBranch(figure, i + 1, scheme.branches[branch]!, loads[branch]!, used, scheme.lowestV),
+      workBranch(figure, i + 1, scheme.branches[branch]!, loads[branch]!, used, scheme.lowestV, wattsOf),
     ),
     ...(power.includesSignal ? workSignal(figure, inputs, scheme) : []),
     {
@@ -141,10 +145,34 @@ export function workLegs(inputs: PowerInputs, results: PowerResults): Step[] {
           ? 'sqrt((p1 + ps)^2 + (q1 + qs)^2)'
           : 'sqrt((sqrt(3) / 2 * (p1 + p2) + (q1 - q2) / 2 + ps)^2 + ((p1 - p2) / 2 - sqrt(3) / 2 * (q1 + q2) - qs)^2)',
       numbers,
-      value: results.worstLegA,
+      value: worstA,
       unit: 'A',
       source: phasors,
     },
+  ];
+}
+
+/** The worst leg of the stage at full white and typically, and its neutral, each branch from its panels. Nothing where the legs
+ *  cannot be computed. */
+export function workLegs(inputs: PowerInputs, results: PowerResults): Step[] {
+  const { power, surfaces } = inputs;
+  if (results.worstLegA === null || surfaces.total === 0) return [];
+  const scheme = legScheme(power);
+  const loadsAt = (wattsOf: (panel: PanelPower) => number) =>
+    branchLoads(surfaces, surfaceCurrents(inputs, wattsOf), scheme, results.circuits, results.circuitOf);
+  const loads = loadsAt(fullWhite);
+  const typical = typicalWatts(power);
+  const neutral = 'neutral at mains frequency';
+  const used = usedPanels(inputs);
+  const isNeutralShown = scheme.branches[0] === 'L1' && results.neutralA !== 0;
+  const neutralSteps = isNeutralShown
+    ? scheme.branches.flatMap((branch, i) =>
+        workBranch(neutral, i + 1, branch, loads[i]!, used, scheme.lowestV, fullWhite),
+      )
+    : [];
+  return [
+    ...workWorstLeg('worst leg', inputs, results.legs, loads, fullWhite),
+    ...workWorstLeg('worst leg, typical', inputs, results.typicalLegs, loadsAt(typical), typical),
     ...neutralSteps,
     workNeutral(results, scheme, loads),
   ];

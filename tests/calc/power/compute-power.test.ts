@@ -97,6 +97,13 @@ describe('computePower', () => {
     expect([results.blackW, results.typicalW, results.maxW]).toEqual([3000, 4800, 15_000]);
   });
 
+  it('states legs typically: 30 + 0.3 x 0.5 x 120 = 48 W a panel, 48/150 of full white; signal equipment stays as it is', () => {
+    const changes = { brightnessShare: 0.5, includesSignal: true };
+    const typical = (signalW: number) => compute(wall(36, 10), changes, signalW).typicalLegs[0]!.currentA;
+    expect(typical(0)).toBeCloseTo((82.38 * 48) / 150, 2);
+    expect(typical(3000)).toBeCloseTo((82.38 * 48) / 150 + 3000 / (3 * 230 * 0.95), 2);
+  });
+
   it('numbers panels through all surfaces', () => {
     const set = surfaceSet(surfaceOf({ columns: 2, rows: 3 }), surfaceOf({ columns: 2, rows: 2, surfaceId: 'b' }));
     const { circuits, order, circuitOf } = compute(set);

@@ -25,7 +25,8 @@ test('workLegs shows the signal equipment only where it is on the same service',
 
 test('workLegs takes two pairs to a leg between legs, and says why the neutral carries nothing', () => {
   const steps = work({ connection: 'leg-to-leg' });
-  expect(steps.map((step) => step.symbol)).toEqual(['p1', 'q1', 'p2', 'q2', 'I', 'N']);
+  const worst = ['p1', 'q1', 'p2', 'q2', 'I'];
+  expect(steps.map((step) => step.symbol)).toEqual([...worst, ...worst, 'N']);
   expect(steps.at(-1)).toMatchObject({ value: 0, source: { text: 'no panel between leg and neutral' } });
 });
 

@@ -55,7 +55,8 @@ describe('workPower', () => {
     const results = computePower(inputs);
     const steps = workPower(inputs, results);
     const value = (figure: string) => steps.findLast((step) => step.figure.startsWith(figure))?.value;
-    expect(value('worst leg')).toBe(results.worstLegA);
+    expect(value('worst leg, L')).toBe(results.worstLegA);
+    expect(value('worst leg, typical')).toBe(Math.max(...results.typicalLegs.slice(0, 3).map((l) => l.currentA)));
     expect(value('neutral')).toBe(results.neutralA);
     expect(value('power at full white')).toBe(results.maxW);
     expect(value('typical power')).toBe(results.typicalW);

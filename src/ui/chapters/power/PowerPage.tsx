@@ -34,7 +34,7 @@ export function PowerPage() {
               { name: 'Distros', value: format(power.distros.length, 'count') },
             ]}
           />
-          <LegsTable legs={power.legs} />
+          <LegsTable legs={power.legs} typicalLegs={power.typicalLegs} />
           <PointsTable points={power.points} />
           <PanelsACircuitTable panelsACircuit={power.panelsACircuit} />
         </>

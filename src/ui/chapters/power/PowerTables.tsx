@@ -4,17 +4,27 @@ import { usePlan } from '../../state/use-plan';
 import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
 import { type Format, useFormat } from '../../widgets/use-format';
 
-const legColumns = (format: Format): readonly FigureColumn<LegLoad>[] => [
+const legColumns = (format: Format, typical: readonly LegLoad[]): readonly FigureColumn<LegLoad>[] => [
   { key: 'leg', title: 'Leg', cell: ({ leg }) => (leg === 'N' ? 'Neutral' : leg) },
   { key: 'current', title: 'Full white', cell: ({ currentA }) => format(currentA, 'A') },
+  {
+    key: 'typical',
+    title: 'Typical',
+    cell: (row) => format(typical.find(({ leg }) => leg === row.leg)?.currentA ?? null, 'A'),
+  },
   { key: 'limit', title: 'Of', cell: ({ limitA }) => format(limitA, 'A', 'not stated') },
 ];
 
 /** What every leg of the whole service carries. */
-export function LegsTable({ legs }: Pick<PowerResults, 'legs'>) {
+export function LegsTable({ legs, typicalLegs }: Pick<PowerResults, 'legs' | 'typicalLegs'>) {
   const format = useFormat();
   return (
-    <FigureTable caption="Legs of the service" columns={legColumns(format)} rows={legs} keyOf={({ leg }) => leg} />
+    <FigureTable
+      caption="Legs of the service"
+      columns={legColumns(format, typicalLegs)}
+      rows={legs}
+      keyOf={({ leg }) => leg}
+    />
   );
 }
 
