@@ -9,12 +9,14 @@ export interface KeptWords {
 
 /** How the document is kept, in words: in this browser, and in a file. */
 export function keptWords(kept: KeptState, follows: boolean, filed: Filed | null, locale: string): KeptWords {
-  const time = new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' });
-  const file = filed ? ` In a file ${time.format(filed.atMs)}.` : '';
+  const clock = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' });
+  // No line breaks between the figures and 'PM'.
+  const time = (atMs: number) => clock.format(atMs).replace(/\s/g, '\u00a0');
+  const file = filed ? ` In a file ${time(filed.atMs)}.` : '';
   if (follows) return { text: 'Followed from another tab.', marked: false };
   switch (kept.kind) {
     case 'kept':
-      return { text: `Kept in this browser ${time.format(kept.atMs)}.${file}`, marked: false };
+      return { text: `Kept in this browser ${time(kept.atMs)}.${file}`, marked: false };
     case 'changed':
       return { text: 'Keeping …', marked: false };
     case 'failed':

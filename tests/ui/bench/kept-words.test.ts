@@ -12,6 +12,11 @@ test('keptWords say when it was kept and when it went to a file', () => {
   });
 });
 
+test('keptWords never part a time from its half of the day', () => {
+  const { text } = keptWords({ kind: 'kept', atMs }, false, filed, 'en-US');
+  expect(text).toBe('Kept in this browser 2:06\u00a0PM. In a file 1:41\u00a0PM.');
+});
+
 test('keptWords of what is not kept are marked', () => {
   const failed = { kind: 'failed', trouble: 'full', reason: 'no room' } as const;
   expect(keptWords(failed, false, null, 'en-GB')).toEqual({ text: 'Not kept in this browser.', marked: true });
