@@ -2,53 +2,6 @@ import { expect, test } from 'vitest';
 import { readText, sourceFiles, testFiles } from './repository';
 import { parse, walk } from './syntax';
 
-/** Sources that hold a function and have no test of their own, each with its reason. The list may only shrink. */
-// Parts of the wiring search: held as one by choose-wiring (against an integer program), least-ports and regular-wirings.
-const excused: readonly string[] = [
-  'src/calc/runs/search/anneal.ts',
-  'src/calc/runs/search/bounds/canvas-lattice.ts',
-  'src/calc/runs/search/bounds/ceil-divide.ts',
-  'src/calc/runs/search/bounds/largest-load.ts',
-  'src/calc/runs/search/bounds/least-bins.ts',
-  'src/calc/runs/search/bounds/least-by-windows.ts',
-  'src/calc/runs/search/bounds/least-chains.ts',
-  'src/calc/runs/search/bounds/least-high.ts',
-  'src/calc/runs/search/bounds/most-in-rectangle.ts',
-  'src/calc/runs/search/bounds/most-links.ts',
-  'src/calc/runs/search/bounds/sums-before.ts',
-  'src/calc/runs/search/bounds/weight-before.ts',
-  'src/calc/runs/search/cell-links.ts',
-  'src/calc/runs/search/chain-change.ts',
-  'src/calc/runs/search/chain-walk.ts',
-  'src/calc/runs/search/chains-of-links.ts',
-  'src/calc/runs/search/chains-to-runs.ts',
-  'src/calc/runs/search/connected-parts.ts',
-  'src/calc/runs/search/ends-out-of-reach.ts',
-  'src/calc/runs/search/exact/frontier-layer.ts',
-  'src/calc/runs/search/exact/frontier-order.ts',
-  'src/calc/runs/search/exact/frontier-search.ts',
-  'src/calc/runs/search/exact/open-loads.ts',
-  'src/calc/runs/search/fewest-chains.ts',
-  'src/calc/runs/search/fewest-ports.ts',
-  'src/calc/runs/search/home-lengths.ts',
-  'src/calc/runs/search/largest-divisor.ts',
-  'src/calc/runs/search/line-up-runs.ts',
-  'src/calc/runs/search/measure-wiring.ts',
-  'src/calc/runs/search/mirror-grid.ts',
-  'src/calc/runs/search/most-free.ts',
-  'src/calc/runs/search/order-of-merit.ts',
-  'src/calc/runs/search/path-cover.ts',
-  'src/calc/runs/search/random-bits.ts',
-  'src/calc/runs/search/region.ts',
-  'src/calc/runs/search/regular-ways.ts',
-  'src/calc/runs/search/repair-reach.ts',
-  'src/calc/runs/search/shorten-cable.ts',
-  'src/calc/runs/search/stack-bands.ts',
-  'src/calc/runs/search/wire-in-way.ts',
-  'src/calc/runs/search/wiring-key.ts',
-  'src/calc/runs/search/zone-to-wire.ts',
-];
-
 /** Layers whose every function is tested by a file at the same place under tests/. */
 const mirrored = /^src\/(units|plan|calc|sheets|files|cli)\//;
 
@@ -82,7 +35,7 @@ test('every file with a function has a test at the same place', () => {
   expect(sources.filter(({ path, text }) => mirrored.test(path) && holdsAFunction(path, text)).length).toBeGreaterThan(
     10,
   );
-  expect(unmirrored(sources, testFiles)).toEqual(excused);
+  expect(unmirrored(sources, testFiles)).toEqual([]);
 });
 
 test.each([
