@@ -11,6 +11,7 @@ export type ChapterId =
   | 'ports'
   | 'zones'
   | 'runs'
+  | 'nodes'
   | 'power'
   | 'heat'
   | 'masses'

@@ -3,6 +3,7 @@ import type { Chapter, Check } from './chapter';
 import type { HeatResults } from './heat/heat-result';
 import type { MassesResults } from './masses/mass-result';
 import type { MaterialsResults } from './materials/material-result';
+import type { NodesResults } from './nodes/node-result';
 import type { PanelsResults } from './panels/panel-result';
 import type { PictureResults } from './picture/picture-result';
 import type { PortsResults } from './ports/port-result';
@@ -49,6 +50,7 @@ export interface Evaluation {
   readonly ports: Chapter<PortsResults>;
   readonly zones: Chapter<ZonesResults>;
   readonly runs: Chapter<RunsResults>;
+  readonly nodes: Chapter<NodesResults>;
   readonly power: Chapter<PowerResults>;
   readonly heat: Chapter<HeatResults>;
   readonly masses: Chapter<MassesResults>;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id } from './primitives';
+import { id } from './primitives';
 import { uniqueList } from './unique-list';
 
 /** Pixels of a picture, or of the part of one that a node sends. */
@@ -26,7 +26,7 @@ export const feed = z.strictObject({
   zonesANode,
   /** Nodes of one surface with fewer zones than the rest send blank pixels, so that all canvases are equal. */
   equalCanvases: z.boolean(),
-  spareNodes: count,
+  spareNodes: z.int().min(0).max(1000),
   /** Blanking of the picture on the link: VESA CVT reduced 2, reduced 1 or full; a CTA-861 mode of just this size; or a fixed
    *  mode that holds the canvas. */
   timing: z.enum(['reduced-2', 'reduced-1', 'full', 'cta', 'container']),

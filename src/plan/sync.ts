@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { count } from './primitives';
 
 /** Shift of a device's picture against the reference: milliseconds, or degrees of a frame. */
 export const phase = z.strictObject({
@@ -15,7 +14,7 @@ export const sync = z.strictObject({
   /** Outlets of one splitter of the reference. */
   outletsASplitter: z.int().min(2).max(1000),
   /** Tracking units that take the reference. */
-  trackers: count,
+  trackers: z.int().min(0).max(1000),
   phase: z.strictObject({ nodes: phase, processors: phase, cameras: phase, trackers: phase }),
 });
 export type Sync = z.infer<typeof sync>;

@@ -93,7 +93,7 @@ const linkId = nullable(fc.oneof(fc.constantFrom('displayport-hbr2', 'sdi-12g', 
 const feed: fc.Arbitrary<Plan['feed']> = fc.record({
   zonesANode,
   equalCanvases: fc.boolean(),
-  spareNodes: count,
+  spareNodes: whole(0, 20),
   timing: fc.constantFrom('reduced-2', 'reduced-1', 'full', 'cta', 'container'),
   containerId: nullable(idOf('mode')),
   linkId,
@@ -132,7 +132,7 @@ const phase = fc.record({
 const sync: fc.Arbitrary<Plan['sync']> = fc.record({
   reference: fc.constantFrom('black-burst', 'tri-level', 'ptp'),
   outletsASplitter: whole(2, 1000),
-  trackers: fc.oneof(whole(0, 20), count),
+  trackers: whole(0, 20),
   phase: fc.record({ nodes: phase, processors: phase, cameras: phase, trackers: phase }),
 });
 

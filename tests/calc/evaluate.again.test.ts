@@ -80,6 +80,7 @@ test.each(sampleNames)(
       'ports',
       'zones',
       'runs',
+      'nodes',
       'power',
       'heat',
       'masses',

@@ -19,6 +19,7 @@ const worked = {
   ports: 'ports',
   zones: 'zones',
   runs: 'runs',
+  nodes: 'nodes',
   power: 'power',
   heat: 'heat',
   masses: 'masses',

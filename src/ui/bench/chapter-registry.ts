@@ -11,6 +11,7 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   picture: lazy(async () => ({ default: (await import('../chapters/picture/PicturePage')).PicturePage })),
   zones: lazy(async () => ({ default: (await import('../chapters/zones/ZonesPage')).ZonesPage })),
   runs: lazy(async () => ({ default: (await import('../chapters/runs/RunsPage')).RunsPage })),
+  nodes: lazy(async () => ({ default: (await import('../chapters/nodes/NodesPage')).NodesPage })),
   power: lazy(async () => ({ default: (await import('../chapters/power/PowerPage')).PowerPage })),
   heat: lazy(async () => ({ default: (await import('../chapters/heat/HeatPage')).HeatPage })),
   masses: lazy(async () => ({ default: (await import('../chapters/masses/MassesPage')).MassesPage })),

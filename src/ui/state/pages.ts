@@ -10,6 +10,7 @@ export type PageId =
   | 'picture'
   | 'zones'
   | 'runs'
+  | 'nodes'
   | 'power'
   | 'heat'
   | 'masses'
@@ -81,6 +82,13 @@ export const pages: readonly Page[] = [
     lede: 'Which panels hang on which port, in what order, and whether each port can carry them.',
     group: 'Signal',
     chapters: ['ports', 'runs'],
+  },
+  {
+    id: 'nodes',
+    title: 'Nodes',
+    lede: 'Which node feeds which processors, the canvas it sends, how late the picture is, and what keeps all in step.',
+    group: 'Signal',
+    chapters: ['nodes'],
   },
   {
     id: 'power',

@@ -1,0 +1,60 @@
+import type { NodesResults } from '../calc/nodes/node-result';
+import type { SurfaceSet } from '../calc/surfaces/surface-table';
+import type { Zone } from '../calc/zones/zone-result';
+import { counted } from '../units/counted';
+import type { Schedule } from './schedule';
+import { figures, words } from './schedule-column';
+
+interface NodesParts {
+  readonly surfaces: SurfaceSet;
+  readonly zones: readonly Zone[];
+  readonly nodes: NodesResults['nodes'];
+}
+
+/** Crops: a row for each processor with the node that feeds it, where that node's canvas lies, and what it takes of it. */
+export function scheduleNodes({ surfaces, zones, nodes }: NodesParts): Schedule {
+  const crops = nodes.flatMap((node) => node.crops.map((crop) => ({ node, crop })));
+  return {
+    id: 'nodes',
+    title: 'Crops by node',
+    columns: [
+      words('node', 'Node'),
+      words('surface', 'Surface'),
+      figures('canvasWidth', 'Canvas width', 'px'),
+      figures('canvasHeight', 'Canvas height', 'px'),
+      figures('offsetX', 'Canvas from left', 'px'),
+      figures('offsetY', 'Canvas from top', 'px'),
+      figures('processor', 'Processor', 'count'),
+      figures('x', 'Crop from left', 'px'),
+      figures('y', 'Crop from top', 'px'),
+      figures('width', 'Crop width', 'px'),
+      figures('height', 'Crop height', 'px'),
+    ],
+    count: crops.length,
+    row: (index) => {
+      const { node, crop } = crops[index]!;
+      return [
+        node.name,
+        node.letter,
+        node.canvasWidth,
+        node.canvasHeight,
+        node.offsetX,
+        node.offsetY,
+        crop.processor,
+        crop.x,
+        crop.y,
+        crop.width,
+        crop.height,
+      ];
+    },
+    panelOf: (index) => {
+      const zone = zones[crops[index]!.crop.zone]!;
+      const s = surfaces.surfaces.findIndex((table) => table.surfaceId === zone.surfaceId);
+      const table = surfaces.surfaces[s];
+      if (table === undefined) return null;
+      const local = table.at[(zone.firstColumn - 1) * table.rows + zone.firstRow - 1] ?? -1;
+      return local < 0 ? null : surfaces.offsets[s]! + local;
+    },
+    totals: [counted(nodes.length, 'node'), null, null, null, null, null, crops.length, null, null, null, null],
+  };
+}
