@@ -8,6 +8,7 @@ import { insert } from './commands/insert';
 import { keepAlternative } from './commands/keep-alternative';
 import { mirrorWall } from './commands/mirror-wall';
 import { move } from './commands/move';
+import { putStep } from './commands/put-step';
 import { putWay } from './commands/put-way';
 import { remove } from './commands/remove';
 import { removeItem } from './commands/remove-item';
@@ -32,6 +33,7 @@ export const commands = {
   'keep-alternative': keepAlternative,
   'mirror-wall': mirrorWall,
   move,
+  'put-step': putStep,
   'put-way': putWay,
   remove,
   'remove-item': removeItem,

@@ -60,6 +60,17 @@ const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Comman
   'duplicate-item': fc.record({ itemId: someId, newId: someId, name: label }),
   'remove-item': fc.record({ itemId: someId }),
   'take-items': fc.record({ catalogue, itemIds: fc.array(someId, { maxLength: 4 }) }),
+  'put-step': fc.record({
+    change: fc.oneof(
+      fc.record({ kind: fc.constant('entry' as const), id: idOf('change', 8), at: anchor }),
+      fc.record({
+        kind: fc.constantFrom('cut' as const, 'join' as const),
+        id: idOf('change', 8),
+        from: anchor,
+        to: anchor,
+      }),
+    ),
+  }),
   'put-way': fc.record({ id: idOf('change', 8), at: anchor, way: fc.constant({ kind: 'rows' }) }),
   'clear-hand-change': fc.record({ ids: fc.array(idOf('change', 5), { maxLength: 2 }) }),
   'set-existing-wiring': fc.constant({ wiring: null }),

@@ -9,15 +9,17 @@ import { wayKey } from './way-key';
 export type WayGround = Pick<Evaluation, 'surfaces' | 'ceilings' | 'zones' | 'runs'>;
 
 /**
- * Wires a surface in one way by hand: every zone that knows the way gets it, the others are left to the search, as all are with
- * null. Changes of single runs stay. Null where that changes nothing: no zone knows the way, or none has one by hand.
+ * Wires a surface, or one zone of it by its number in the list, in one way by hand: every zone that knows the way gets it, the
+ * others are left to the search, as all are with null. Changes of single runs stay. Null where that changes nothing: no zone
+ * knows the way, or none has one by hand.
  */
 export function wayCommand(
   plan: Pick<Plan, 'walls' | 'handChanges'>,
   { surfaces, ceilings, zones, runs }: WayGround,
-  surfaceId: string,
+  target: { readonly surfaceId: string } | { readonly zone: number },
   way: WayOfWiring | null,
 ): Command | null {
+  const surfaceId = 'zone' in target ? zones.results.zones[target.zone]?.surfaceId : target.surfaceId;
   const surface = surfaces.surfaces.findIndex((table) => table.surfaceId === surfaceId);
   const table = surfaces.surfaces[surface];
   if (table === undefined) return null;
@@ -25,7 +27,7 @@ export function wayCommand(
   const own: PlacedZone[] = [];
   const knowing: PlacedZone[] = [];
   zones.results.zones.forEach((zone, i) => {
-    if (zone.surfaceId !== surfaceId) return;
+    if (zone.surfaceId !== surfaceId || ('zone' in target && i !== target.zone)) return;
     const placed = { zone, surface, table };
     own.push(placed);
     if (runs.results.zones[i]?.ways.some((known) => wayKey(known) === key)) knowing.push(placed);
@@ -34,6 +36,6 @@ export function wayCommand(
   const ground = { surfaces, walls: plan.walls, ceilings: ceilings.results };
   const value = changesForWay(way ?? { kind: 'columns' }, knowing, plan.handChanges, ground, own);
   if (way === null && value.length === plan.handChanges.length) return null;
-  const label = `way of wiring on ${table.letter}`;
+  const label = 'zone' in target ? `way of wiring of zone ${target.zone + 1}` : `way of wiring on ${table.letter}`;
   return { name: 'set-fields', args: { fields: [{ path: ['handChanges'], value }], label } };
 }

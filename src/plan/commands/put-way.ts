@@ -3,6 +3,7 @@ import type { WayOfWiring } from '../hand-change';
 import type { Anchor } from '../primitives';
 import { admit } from './admit';
 import type { CommandDefinition } from './command';
+import { isSameAnchor } from './is-same-anchor';
 import { removeWhere } from './remove-where';
 
 export interface PutWayArguments {
@@ -24,17 +25,13 @@ export const putWay: CommandDefinition<'put-way', PutWayArguments> = {
       produce(plan, (draft) => {
         removeWhere(
           draft.handChanges,
-          (change) => replaces.includes(change.id) || (change.kind === 'way' && isSame(change.at, at)),
+          (change) => replaces.includes(change.id) || (change.kind === 'way' && isSameAnchor(change.at, at)),
         );
         draft.handChanges.push({ kind: 'way', id, at, way });
       }),
     );
   },
 };
-
-function isSame(a: Anchor, b: Anchor): boolean {
-  return a.surfaceId === b.surfaceId && a.segmentId === b.segmentId && a.column === b.column && a.row === b.row;
-}
 
 function wordsFor(way: WayOfWiring): string {
   switch (way.kind) {

@@ -14,7 +14,7 @@ const wall = plan.walls[0]!;
 const own = (of: typeof evaluation) => of.runs.results.zones.filter(({ surfaceId }) => surfaceId === wall.id);
 
 function applied(before: Plan, way: WayOfWiring | null): Plan {
-  const command = wayCommand(before, evaluate(before), wall.id, way);
+  const command = wayCommand(before, evaluate(before), { surfaceId: wall.id }, way);
   if (command === null) throw new Error('nothing to do');
   const outcome = applyCommand(before, command);
   if ('refused' in outcome) throw new Error(outcome.refused);
@@ -58,10 +58,24 @@ test('wayCommand keeps changes of single runs', () => {
   const entry = { kind: 'entry', id: 'entry-1', at } as const;
   const changed = { ...plan, handChanges: [entry] };
   expect(applied(changed, anotherWay()).handChanges[0]).toEqual(entry);
-  expect(wayCommand(changed, evaluate(changed), wall.id, null)).toBeNull();
+  expect(wayCommand(changed, evaluate(changed), { surfaceId: wall.id }, null)).toBeNull();
 });
 
 test('wayCommand is null for a way that no zone knows and for a surface that is not there', () => {
-  expect(wayCommand(plan, evaluation, wall.id, { kind: 'split', aboveRow: 999, wide: 1 })).toBeNull();
-  expect(wayCommand(plan, evaluation, 'no-such', { kind: 'columns' })).toBeNull();
+  expect(wayCommand(plan, evaluation, { surfaceId: wall.id }, { kind: 'split', aboveRow: 999, wide: 1 })).toBeNull();
+  expect(wayCommand(plan, evaluation, { surfaceId: 'no-such' }, { kind: 'columns' })).toBeNull();
+});
+
+test('wayCommand of one zone wires that zone alone, and leaves it to the search again', () => {
+  const way = anotherWay();
+  const command = wayCommand(plan, evaluation, { zone: 1 }, way)!;
+  const pinned = applyCommand(plan, command);
+  if ('refused' in pinned) throw new Error(pinned.refused);
+  const after = evaluate(pinned.plan);
+  const ways = own(after).map((zone) => wayKey(zone.way));
+  expect(ways[1]).toBe(wayKey(way));
+  expect(own(after).map(({ byHand }) => byHand)).toEqual(own(after).map((_, i) => i === 1));
+  const back = applyCommand(pinned.plan, wayCommand(pinned.plan, after, { zone: 1 }, null)!);
+  expect('plan' in back && back.plan.handChanges).toEqual([]);
+  expect(wayCommand(plan, evaluation, { zone: 999 }, way)).toBeNull();
 });

@@ -5,6 +5,7 @@ import { PlanSchedule } from '../../bench/PlanSchedule';
 import { useEvaluation } from '../../state/use-evaluation';
 import { EmptyState } from '../../widgets/EmptyState';
 import { ExistingWiring } from './ExistingWiring';
+import { HandWiring } from './HandWiring';
 import { RestingChanges } from './RestingChanges';
 import { RunsGiven } from './RunsGiven';
 import { WaysTable } from './WaysTable';
@@ -33,6 +34,7 @@ export function RunsPage() {
                 />
               ),
           )}
+          {runs.runs.length > 0 && <HandWiring />}
           <RestingChanges />
         </>
       }

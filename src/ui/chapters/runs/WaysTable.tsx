@@ -1,6 +1,5 @@
 import type { SurfaceRuns, WayFigures } from '../../../calc/runs/run-result';
 import { wayCommand } from '../../../calc/runs/way-command';
-import { wayInWords } from '../../../calc/runs/way-in-words';
 import type { WayOfWiring } from '../../../plan/hand-change';
 import { useSay } from '../../bench/notice-context';
 import { selectRecomputing } from '../../state/selectors';
@@ -8,14 +7,11 @@ import { useActions, useBench, useBenchStore } from '../../state/use-bench';
 import { Button } from '../../widgets/Button';
 import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
 import { useFormat } from '../../widgets/use-format';
+import { TradeOff } from './TradeOff';
+import { wayWords } from './way-words';
 
 /** Ways that the table shows of a surface; the search weighs more. */
 const shown = 12;
-
-function wayWords(way: WayOfWiring): string {
-  const { words, values } = wayInWords(way);
-  return words.replace(/\{(\w+)\}/g, (_token, name: string) => String(values[name]?.value ?? '')).replace(/,$/, '');
-}
 
 /** The way that holds first, then those with the fewest ports. */
 function waysInOrder({ ways }: SurfaceRuns): readonly WayFigures[] {
@@ -45,7 +41,7 @@ export function WaysTable({ surface, letter }: WaysTableProps) {
 
   function use(way: WayOfWiring | null): void {
     const { plan, evaluation } = store.getState();
-    const command = evaluation && wayCommand(plan, evaluation, surfaceId, way);
+    const command = evaluation && wayCommand(plan, evaluation, { surfaceId }, way);
     if (!command) {
       say(way === null ? 'No zone has a way by hand here now.' : 'No zone of this surface can be wired so.');
       return;
@@ -91,6 +87,7 @@ export function WaysTable({ surface, letter }: WaysTableProps) {
         keyOf={({ way }) => JSON.stringify(way)}
         isChosen={({ chosen }) => chosen}
       />
+      <TradeOff ways={waysInOrder(surface)} portsLeast={surface.portsLeast} letter={letter} />
       {isByHand && (
         <p className="table-actions">
           <Button small disabled={isLate} onClick={() => use(null)}>
