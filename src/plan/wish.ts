@@ -31,7 +31,7 @@ export const wish = z.strictObject({
 });
 export type Wish = z.infer<typeof wish>;
 
-/** Nothing stated yet but a ring, and a walkway behind it of a usual width (common practice, no source). */
+/** Nothing stated yet but a ring, and a walkway behind it of a usual width (common practice, no source, from memory). */
 export const defaultWish: Wish = {
   hall: { lengthMm: null, widthMm: null, clearHeightMm: null, walkwayMm: 1200 },
   vehicle: { widthMm: null, heightMm: null },

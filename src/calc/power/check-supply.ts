@@ -57,7 +57,7 @@ function checkPoints({ power }: PowerInputs, { distros, points, worstLegA }: Pow
   if (points.length > 0) {
     const used = ({ currentA, limitA }: LegLoad) => currentA / limitA!;
     const point = points
-      .map(({ name, legs }) => ({ name, worst: worstOf(linesOf(legs)) }))
+      .map(({ name, distros: on, legs }) => ({ name, on, worst: worstOf(linesOf(legs)) }))
       .reduce((a, b) => (used(b.worst) > used(a.worst) ? b : a));
     return [
       {
@@ -65,9 +65,8 @@ function checkPoints({ power }: PowerInputs, { distros, points, worstLegA }: Pow
         severity: 'pass',
         measured: point.worst.currentA,
         limit: point.worst.limitA,
-        where: [{ kind: 'leg', name: `leg ${point.worst.leg} of ${point.name}` }],
-        sentence:
-          'The distros can be hung on the service points whole: the fullest point then carries {measured} a leg; for hours it may carry {limit}.',
+        where: point.on.slice(0, 50).map((number) => ({ kind: 'distro', name: `distro ${number}` })),
+        sentence: `The distros can be hung on the service points whole: the fullest, ${point.name}, then carries {measured} a leg; for hours it may carry {limit}.`,
       },
     ];
   }

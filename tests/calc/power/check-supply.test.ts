@@ -45,7 +45,8 @@ describe('checkSupply', () => {
       measured: expect.closeTo(41.19, 2),
       limit: expect.closeTo(41.6, 9),
     });
-    expect(found!.where[0]!.name).toMatch(/^leg L[123] of b$/);
+    expect(found!.where).toEqual([{ kind: 'distro', name: 'distro 2' }]);
+    expect(found!.sentence).toContain('the fullest, b, then');
   });
 
   it('power.service-points says nothing where all points together are too little, which power.service says', () => {
