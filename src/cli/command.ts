@@ -9,7 +9,7 @@ export interface Command {
   readonly name: string;
   /** How it is called, without the program's name: 'check PLAN.json [--json]'. */
   readonly usage: string;
-  /** Options that it takes, each with what it does. */
+  /** Options that it takes, each with what it does; '--out DIR' takes a folder, which must be given. */
   readonly options: Readonly<Record<string, string>>;
   /** Files that it takes. */
   readonly files: 0 | 1;
@@ -22,4 +22,6 @@ export interface Command {
 export interface Given {
   readonly file: string;
   readonly options: ReadonlySet<string>;
+  /** Folder that stood after --out; only of a command that takes one. */
+  readonly out?: string;
 }

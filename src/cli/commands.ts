@@ -3,9 +3,12 @@ import type { Command } from './command';
 import { find } from './find';
 import { helpOn } from './help';
 import { materials } from './materials';
+import { mesh } from './mesh';
+import { pictures } from './pictures';
+import { pixelmap } from './pixelmap';
 import { schema } from './schema';
 
-const ofPlans: readonly Command[] = [check, find, materials, schema];
+const ofPlans: readonly Command[] = [check, find, materials, pictures, pixelmap, mesh, schema];
 
 /** All commands, in the order in which help lists them. */
 export const commands: readonly Command[] = [...ofPlans, helpOn(ofPlans)];

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import { runCommandLine } from './run-command-line';
 
 /** Where a person stood who called it through npm, which itself moves to the folder of package.json. */
@@ -13,6 +13,11 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 process.exitCode = runCommandLine(process.argv.slice(2), {
   read: (path) => readFileSync(path === '-' ? standardInput : resolve(folder, path), 'utf8'),
+  write: (path, bytes) => {
+    const place = resolve(folder, path);
+    mkdirSync(dirname(place), { recursive: true });
+    writeFileSync(place, bytes);
+  },
   print: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),
   columns: Math.max(process.stdout.columns ?? 80, 40),

@@ -2,6 +2,7 @@ import { createEvaluator } from '../calc/evaluate';
 import { scheduleToCsv } from '../files/schedule-to-csv';
 import { scheduleMaterials } from '../sheets/schedule-materials';
 import { type Command, exitCodes } from './command';
+import { complainOfStops } from './complain-of-stops';
 import { displayOptionsOf } from './display-options-of';
 import { materialsReport } from './materials-report';
 import { readPlan } from './read-plan';
@@ -21,8 +22,7 @@ export const materials: Command = {
         ? scheduleToCsv(scheduleMaterials(bill.results), plan.currency)
         : materialsReport(plan, bill.results, displayOptionsOf(plan), terminal.columns),
     );
-    const stops = checks.filter((each) => each.severity === 'stop').length;
-    if (stops > 0) terminal.complain(`voussoir: checks that stop this plan: ${stops}; see check\n`);
+    complainOfStops(checks, terminal);
     return exitCodes.ok;
   },
 };

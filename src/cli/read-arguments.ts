@@ -1,11 +1,18 @@
 import type { Command, Given } from './command';
 
+/** How a command says that it writes into a folder. */
+const folderOption = '--out DIR';
+
 /** The words after a command's name, sorted into its file and its options, or why they do not fit it. */
 export function readArguments(command: Command, words: readonly string[]): Given | { readonly refused: string } {
   const options = new Set<string>();
   const files: string[] = [];
-  for (const word of words) {
-    if (!word.startsWith('--')) files.push(word);
+  const wantsFolder = Object.hasOwn(command.options, folderOption);
+  let out: string | undefined;
+  for (const [place, word] of words.entries()) {
+    if (wantsFolder && words[place - 1] === '--out') out = word;
+    else if (wantsFolder && word === '--out') continue;
+    else if (!word.startsWith('--')) files.push(word);
     else if (Object.hasOwn(command.options, word)) options.add(word);
     else return { refused: `${command.name} knows no option ${word}` };
   }
@@ -13,5 +20,6 @@ export function readArguments(command: Command, words: readonly string[]): Given
   if (files.length > command.files) {
     return { refused: `${command.name} wants ${command.files === 0 ? 'no file' : 'one file only'}: ${files.at(-1)}` };
   }
-  return { file: files[0] ?? '', options };
+  if (wantsFolder && out === undefined) return { refused: `${command.name} wants a folder after --out` };
+  return { file: files[0] ?? '', options, ...(out === undefined ? {} : { out }) };
 }

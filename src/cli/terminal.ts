@@ -2,6 +2,8 @@
 export interface Terminal {
   /** Text of a file, or of standard input for '-'. Throws the system's error where it cannot be read. */
   readonly read: (path: string) => string;
+  /** Writes a file, and the folders that it stands in; over one of the same name. Throws the system's error where it cannot. */
+  readonly write: (path: string, bytes: Uint8Array) => void;
   /** Writes to standard output, where the answer goes and nothing else. */
   readonly print: (text: string) => void;
   /** Writes to standard error: why something was refused. */

@@ -18,10 +18,10 @@ const packagesOf: Readonly<Record<string, readonly string[]>> = {
   'src/plan': ['zod', 'immer'],
   'src/calc': ['reselect'],
   'src/sheets': [],
-  'src/files': ['d3-dsv', 'write-excel-file'],
+  'src/files': ['d3-dsv', 'fflate', 'write-excel-file'],
   'src/cli': [],
 };
-const notForThePage = ['zod', 'd3-dsv', 'write-excel-file'];
+const notForThePage = ['zod', 'd3-dsv', 'fflate', 'write-excel-file'];
 
 /** What is wrong with one import, in a sentence; null where nothing is. */
 export function importViolation(found: Import): string | null {

@@ -23,7 +23,16 @@ test('helpOn names every command with what it does and its options, and itself',
 });
 
 test('the command line has the commands that were agreed', () => {
-  expect(commands.map((command) => command.name)).toEqual(['check', 'find', 'materials', 'schema', 'help']);
+  expect(commands.map((command) => command.name)).toEqual([
+    'check',
+    'find',
+    'materials',
+    'pictures',
+    'pixelmap',
+    'mesh',
+    'schema',
+    'help',
+  ]);
 });
 
 test('help fits eighty columns and carries the caution', () => {

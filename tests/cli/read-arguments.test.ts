@@ -31,3 +31,22 @@ test.each([
 test('readArguments refuses a file where none is wanted', () => {
   expect(readArguments({ ...command, files: 0 }, ['a.json'])).toEqual({ refused: 'weigh wants no file: a.json' });
 });
+
+const writing: Command = { ...command, options: { '--out DIR': 'folder', '--json': 'as one object' } };
+
+test('readArguments takes the folder that stands after --out, before the file or behind it', () => {
+  const expected = { file: 'a.json', options: new Set(['--json']), out: 'made' };
+  expect(readArguments(writing, ['a.json', '--out', 'made', '--json'])).toEqual(expected);
+  expect(readArguments(writing, ['--json', '--out', 'made', 'a.json'])).toEqual(expected);
+});
+
+test.each([
+  [['a.json'], 'weigh wants a folder after --out'],
+  [['a.json', '--out'], 'weigh wants a folder after --out'],
+])('readArguments refuses %j of a command that writes into a folder', (words, refused) => {
+  expect(readArguments(writing, words)).toEqual({ refused });
+});
+
+test('readArguments knows no --out of a command that writes nothing', () => {
+  expect(readArguments(command, ['a.json', '--out', 'made'])).toEqual({ refused: 'weigh knows no option --out' });
+});

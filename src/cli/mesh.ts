@@ -1,0 +1,26 @@
+import { createEvaluator } from '../calc/evaluate';
+import { meshFiles } from '../files/output-set';
+import { outputsOf } from '../sheets/outputs-of';
+import { type Command, exitCodes } from './command';
+import { complainOfStops } from './complain-of-stops';
+import { readPlan } from './read-plan';
+import { writeFile } from './write-file';
+
+export const mesh: Command = {
+  name: 'mesh',
+  usage: 'mesh PLAN.json --out DIR',
+  files: 1,
+  options: { '--out DIR': 'folder to write into; it is made where there is none' },
+  summary:
+    'The LED faces of every surface as glTF and as OBJ, in metres from the origin of the stage with y up; texture coordinates are the canvas of the surface, in glTF also that of the node.',
+  run({ file, out = '.' }, terminal) {
+    const plan = readPlan(file, terminal);
+    if (plan === null) return exitCodes.refused;
+    const evaluation = createEvaluator().evaluate(plan);
+    for (const made of meshFiles(outputsOf(evaluation), plan.name)) {
+      if (!writeFile(out, made, terminal)) return exitCodes.refused;
+    }
+    complainOfStops(evaluation.checks, terminal);
+    return exitCodes.ok;
+  },
+};
