@@ -2,6 +2,7 @@ import type { LeverDefinition } from './lever';
 import { depthSteps } from './steps/depth-steps';
 import {
   breakoutGearSteps,
+  nodeGearSteps,
   otherProcessorSteps,
   panelGearSteps,
   processorGearSteps,
@@ -24,12 +25,8 @@ export const leverDefinitions: readonly LeverDefinition[] = [
   { id: 'reach', name: 'Highest entry in reach', topics: ['signal'], steps: reachSteps },
   { id: 'breakouts', name: 'More breakouts', topics: ['signal'], steps: breakoutGearSteps },
   { id: 'processors', name: 'More processors', topics: ['signal'], steps: processorGearSteps },
-  {
-    id: 'processors-and-breakouts',
-    name: 'More processors and breakouts',
-    topics: ['signal'],
-    steps: signalGearSteps,
-  },
+  { id: 'nodes', name: 'More render nodes', topics: ['signal'], steps: nodeGearSteps },
+  { id: 'signal-gear', name: 'More of each that is short', topics: ['signal'], steps: signalGearSteps },
   { id: 'other-processor', name: 'Another processor', topics: ['signal'], steps: otherProcessorSteps },
   { id: 'panels', name: 'More panels', topics: ['panels'], steps: panelGearSteps },
   { id: 'columns', name: 'Fewer columns', topics: ['signal', 'panels'], steps: columnsSteps },

@@ -10,8 +10,8 @@ const signalChapters: ReadonlySet<ChapterId> = new Set(['picture', 'ports', 'zon
  * there is. Where only what is owned is stated, that is what there is.
  */
 export function stopsOf(topic: Topic, evaluation: Evaluation, plan: Plan): readonly Check[] {
-  const { panels, processors, breakouts } = plan.catalogue;
-  const items = topic === 'panels' ? panels : [...processors, ...breakouts];
+  const { panels, processors, breakouts, nodes } = plan.catalogue;
+  const items = topic === 'panels' ? panels : [...processors, ...breakouts, ...nodes];
   const stockIds = new Set(items.map((item) => `wish.stock.${item.id}`));
   return evaluation.checks.filter((check) => {
     if (stockIds.has(check.id)) return check.measured !== null && check.limit !== null && check.measured > check.limit;

@@ -95,7 +95,7 @@ test.each([null, 0])(
 test('findLevers with processors and breakouts short has both together, at the price of both', () => {
   const { plan, processor, breakout } = onBoxes;
   const answer = answerTo(plan, 'signal');
-  const both = answer.found.find(({ id }) => id === 'processors-and-breakouts')!;
+  const both = answer.found.find(({ id }) => id === 'signal-gear')!;
   expect(answer.short.map(({ id }) => id)).toEqual(expect.arrayContaining(['processors', 'breakouts']));
   const needed = (itemId: string) =>
     evaluate(plan).materials.results.lines.find((line) => line.itemId === itemId)!.needed;

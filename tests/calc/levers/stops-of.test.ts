@@ -12,6 +12,14 @@ test('stopsOf panels are stops of panel counts, of signal those of its chapters 
   expect(stopsOf('signal', evaluation, short)).toEqual([]);
 });
 
+test('stopsOf signal has render nodes that are short', () => {
+  const plan = samplePlan('flat');
+  const short = { ...plan, wish: { ...plan.wish, stock: [{ itemId: plan.signal.nodeId!, owned: 0, obtainable: 0 }] } };
+  const evaluation = createEvaluator().evaluate(short);
+  expect(stopsOf('signal', evaluation, short).map(({ id }) => id)).toEqual([`wish.stock.${plan.signal.nodeId}`]);
+  expect(stopsOf('panels', evaluation, short)).toEqual([]);
+});
+
 test('stopsOf counts what is owned alone as what there is, where nobody stated how many more can be had', () => {
   const plan = samplePlan('flat');
   const panelId = plan.walls[0]!.bands[0]!.panelId;

@@ -87,11 +87,15 @@ export function breakoutGearSteps(plan: Plan, evaluation: Evaluation): readonly 
   return gearSteps(plan, evaluation, plan.catalogue.breakouts, 'breakouts to get');
 }
 
-/** Processors and breakouts together, where both are short and neither would do alone. */
+export function nodeGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {
+  return gearSteps(plan, evaluation, plan.catalogue.nodes, 'render nodes to get');
+}
+
+/** Processors, breakouts and nodes together, where more than one of these is short and none would do alone. */
 export function signalGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {
-  const { processors, breakouts } = plan.catalogue;
-  const kinds = [processors, breakouts].filter((items) => shortItems(plan, evaluation, items).length > 0);
-  return kinds.length < 2 ? [] : gearSteps(plan, evaluation, kinds.flat(), 'processors and breakouts to get');
+  const { processors, breakouts, nodes } = plan.catalogue;
+  const kinds = [processors, breakouts, nodes].filter((items) => shortItems(plan, evaluation, items).length > 0);
+  return kinds.length < 2 ? [] : gearSteps(plan, evaluation, kinds.flat(), 'signal equipment to get');
 }
 
 export function panelGearSteps(plan: Plan, evaluation: Evaluation): readonly LeverStep[] {

@@ -3,6 +3,7 @@ import { createEvaluator } from '../../../../src/calc/evaluate';
 import {
   breakoutGearSteps,
   gearSteps,
+  nodeGearSteps,
   otherProcessorSteps,
   panelGearSteps,
   processorGearSteps,
@@ -64,6 +65,26 @@ test('signalGearSteps get processors and breakouts in one step, and none where o
     to: { value: 27 },
     choice: expect.stringMatching(/: 2 more; .*: 7 more$/),
   });
+});
+
+test('nodeGearSteps get the nodes that are short, and signalGearSteps get them with processors that are short too', () => {
+  const { materials } = evaluation;
+  const nodes = materials.results.lines.find(({ itemId }) => itemId === plan.signal.nodeId)!.needed;
+  const owning = (processors: number) => ({
+    ...plan,
+    wish: {
+      ...plan.wish,
+      stock: [
+        { itemId: plan.signal.processorId!, owned: processors, obtainable: 0 },
+        { itemId: plan.signal.nodeId!, owned: 0, obtainable: null },
+      ],
+    },
+  });
+  expect(nodeGearSteps(owning(9), evaluation).map(({ to }) => to.value)).toEqual(
+    Array.from({ length: nodes }, (_, i) => i + 1),
+  );
+  expect(signalGearSteps(owning(9), evaluation)).toEqual([]);
+  expect(signalGearSteps(owning(0), evaluation)).toHaveLength(1);
 });
 
 test('otherProcessorSteps offer every processor that drives nothing now', () => {
