@@ -233,7 +233,8 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       existingWiring: plan.existingWiring,
     });
     const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results.zones });
-    const gear = { signal, processors: catalogue.processors, zones: zones.results, runs: runs.results };
+    const { nodes: renderNodes, spareNodes } = nodes.results;
+    const gear = { processors: catalogue.processors, zones: zones.results, runs: runs.results, renderNodes, spareNodes };
     const signalLoadW = signalLoad({ ...gear, breakouts: catalogue.breakouts, nodes: catalogue.nodes });
     const power = chapters.power({
       power: plan.power,

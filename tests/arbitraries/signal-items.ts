@@ -3,7 +3,6 @@ import type { Zone, ZonesResults } from '../../src/calc/zones/zone-result';
 import type { Breakout } from '../../src/plan/breakout';
 import type { Node } from '../../src/plan/node';
 import type { Processor } from '../../src/plan/processor';
-import { defaultSignal, type Signal } from '../../src/plan/signal';
 
 /** An invented processor on breakouts `box`, or with ports of its own where `breakoutId` is null. */
 export function processorOf(id: string, breakoutId: string | null = 'box'): Processor {
@@ -48,13 +47,6 @@ export const nodeOf = (id = 'node'): Node => ({
   purchase: { price: 15_000, leadDays: 40 },
 });
 
-export const signalOf = (changes: Partial<Signal> = {}): Signal => ({
-  ...defaultSignal,
-  processorId: 'a',
-  nodeId: 'node',
-  ...changes,
-});
-
 export interface ZoneShape {
   readonly surfaceId?: string;
   readonly processorId?: string;
@@ -63,8 +55,15 @@ export interface ZoneShape {
   readonly runs?: readonly number[];
 }
 
-/** Zones, one processor each, and the runs in them, as the wiring would report them. */
-export function wiredZones(shapes: readonly ZoneShape[]): { readonly zones: ZonesResults; readonly runs: RunsResults } {
+export interface WiredZones {
+  readonly zones: ZonesResults;
+  readonly runs: RunsResults;
+  readonly renderNodes: readonly { readonly itemId: string | null }[];
+  readonly spareNodes: number;
+}
+
+/** Zones, one processor each, and the runs in them, as the wiring would report them, with a node `node` each and none spare. */
+export function wiredZones(shapes: readonly ZoneShape[]): WiredZones {
   const zones = shapes.map(
     (shape, i): Zone => ({
       surfaceId: shape.surfaceId ?? 'wall-1',
@@ -119,6 +118,8 @@ export function wiredZones(shapes: readonly ZoneShape[]): { readonly zones: Zone
   );
   const counts = runs.map((run) => run.count);
   return {
+    renderNodes: zones.map(() => ({ itemId: 'node' })),
+    spareNodes: 0,
     zones: { zones, surfaces: [], processors: zones.length, nodes: zones.length },
     runs: {
       runs,

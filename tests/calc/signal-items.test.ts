@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { countSignalItems } from '../../src/calc/signal-items';
-import { processorOf, signalOf, wiredZones } from '../arbitraries/signal-items';
+import { processorOf, wiredZones } from '../arbitraries/signal-items';
 
 const processors = [processorOf('a'), processorOf('b', null), processorOf('c', 'other')];
 
@@ -12,7 +12,7 @@ describe('countSignalItems', () => {
       { processorId: 'b' },
       { processorId: 'c', breakouts: 4 },
     ]);
-    expect(countSignalItems({ signal: signalOf(), processors, ...wired })).toEqual({
+    expect(countSignalItems({ processors, ...wired })).toEqual({
       processors: [
         { itemId: 'a', count: 2 },
         { itemId: 'b', count: 1 },
@@ -26,31 +26,28 @@ describe('countSignalItems', () => {
     });
   });
 
-  it('takes a surface node where it names one, the common one where it names none', () => {
-    const own = { processorId: 'a', zoneColumnsMost: null, returns: null, zonesUp: null };
-    const signal = signalOf({
-      bySurface: [
-        { ...own, surfaceId: 'ceiling', nodeId: 'large' },
-        { ...own, surfaceId: 'wall-2', nodeId: null },
-      ],
-    });
-    const wired = wiredZones([{}, { surfaceId: 'ceiling' }, { surfaceId: 'wall-2' }]);
-    expect(countSignalItems({ signal, processors, ...wired }).nodes).toEqual([
+  it('counts nodes by what feeds the zones, and nodes that nobody has chosen too', () => {
+    const renderNodes = [{ itemId: 'node' }, { itemId: 'large' }, { itemId: null }, { itemId: 'node' }];
+    expect(countSignalItems({ processors, ...wiredZones([{}]), renderNodes }).nodes).toEqual([
       { itemId: 'node', count: 2 },
       { itemId: 'large', count: 1 },
+      { itemId: null, count: 1 },
     ]);
   });
 
-  it('counts nodes that nobody has chosen too', () => {
-    const counted = countSignalItems({ signal: signalOf({ nodeId: null }), processors, ...wiredZones([{}, {}]) });
-    expect(counted.nodes).toEqual([{ itemId: null, count: 2 }]);
+  it('counts spare nodes with those of which there are most', () => {
+    const renderNodes = [{ itemId: 'large' }, { itemId: 'node' }, { itemId: 'node' }];
+    const wired = { processors, ...wiredZones([{}]), spareNodes: 2 };
+    expect(countSignalItems({ ...wired, renderNodes }).nodes).toEqual([
+      { itemId: 'large', count: 1 },
+      { itemId: 'node', count: 4 },
+    ]);
+    expect(countSignalItems({ ...wired, renderNodes: [] }).nodes).toEqual([]);
   });
 
   it('believes the wiring before the zones, since hand changes take ports', () => {
     const wired = wiredZones([{ breakouts: 2 }]);
     const runs = { ...wired.runs, zones: wired.runs.zones.map((zone) => ({ ...zone, breakouts: 3 })) };
-    expect(countSignalItems({ signal: signalOf(), processors, zones: wired.zones, runs }).breakouts).toEqual([
-      { itemId: 'box', count: 3 },
-    ]);
+    expect(countSignalItems({ processors, ...wired, runs }).breakouts).toEqual([{ itemId: 'box', count: 3 }]);
   });
 });

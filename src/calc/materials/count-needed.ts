@@ -21,12 +21,14 @@ export interface NeededInputs {
   readonly cables: readonly Cable[];
 }
 
+const nodesCountedAs = 'each that feeds a zone, and the spare ones';
+
 /** Entries of which an item is chosen. */
 function chosen(counts: readonly ItemCount[]): { itemId: string; count: number }[] {
   return counts.flatMap(({ itemId, count }) => (itemId === null ? [] : [{ itemId, count }]));
 }
 
-/** Render nodes that the zones ask for although nobody has chosen one. */
+/** Render nodes that feed zones although nobody has chosen one. */
 function unchosenNodes(counts: readonly ItemCount[]): NeededItem[] {
   return counts
     .filter(({ itemId }) => itemId === null)
@@ -38,7 +40,7 @@ function unchosenNodes(counts: readonly ItemCount[]): NeededItem[] {
       massKgEach: 0,
       priceEach: null,
       leadDays: null,
-      countedAs: 'one a zone',
+      countedAs: nodesCountedAs,
     }));
 }
 
@@ -51,7 +53,7 @@ export function countNeeded(inputs: NeededInputs): readonly NeededItem[] {
     ),
     ...chosen(gear.processors).map((c) => neededItem(processors, c, 'signal', 'one a zone')),
     ...chosen(gear.breakouts).map((c) => neededItem(breakouts, c, 'signal', 'each that has a run')),
-    ...chosen(gear.nodes).map((c) => neededItem(nodes, c, 'signal', 'one a zone')),
+    ...chosen(gear.nodes).map((c) => neededItem(nodes, c, 'signal', nodesCountedAs)),
     ...unchosenNodes(gear.nodes),
     ...chosen(inputs.distroCounts).map((c) => neededItem(distros, c, 'power', 'each that has a circuit')),
     ...countCables(inputs.cables, inputs.wiring),
