@@ -40,14 +40,17 @@ export function placeMarks(ways: readonly WayFigures[], portsLeast: number, { wi
   const x = scale(Math.min(...ports), Math.max(...ports), frame.left + 12, wide - frame.right - 12);
   const y = scale(Math.min(...free), Math.max(...free), high - frame.bottom - 12, frame.top + 12);
   return {
-    marks: ways.map((way, i) => ({
-      key: JSON.stringify(way.way),
-      x: x(way.ports),
-      y: y(free[i]!),
-      radius: radiusOf(way.figures),
-      isChosen: way.chosen,
-      title: `${wayWords(way.way)}: ${way.ports} ports, ${Math.round(free[i]! * 100)} % free, ${way.figures} figures`,
-    })),
+    // The way in use is painted last, so that no other covers it.
+    marks: ways
+      .map((way, i) => ({
+        key: JSON.stringify(way.way),
+        x: x(way.ports),
+        y: y(free[i]!),
+        radius: radiusOf(way.figures),
+        isChosen: way.chosen,
+        title: `${wayWords(way.way)}: ${way.ports} ports, ${Math.round(free[i]! * 100)} % free, ${way.figures} figures`,
+      }))
+      .sort((a, b) => Number(a.isChosen) - Number(b.isChosen)),
     least: x(portsLeast),
     across: ticks(Math.min(...ports), Math.max(...ports), x, Math.round),
     upwards: ticks(Math.min(...free), Math.max(...free), y, (share) => share),
