@@ -98,6 +98,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   });
   const join = memo(joinSurfaces);
   const solve = solveZones();
+  const wallFixes = memo(keepWallFixes);
   const nodesOf = nodesChapter(() => onCompute('nodes'));
   const signalItems = memo(countSignalItems);
   const distroCounts = memo((distros: Evaluation['power']['results']['distros'], itemId: string | null) => [
@@ -123,7 +124,6 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       zones: zones.zones.length,
     }),
   );
-
   const chapters = {
     panels: chapterOf(
       'panels',
@@ -185,15 +185,14 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     },
   );
 
-  const wallFixes = memo(keepWallFixes);
-
   /** From top to bottom: each line takes what it hangs on from the lines above. */
   function evaluate(plan: Plan): Evaluation {
     const { catalogue, wish, signal } = plan;
+    const { processors } = catalogue;
     const shapes = views.shapes(catalogue.panels);
     const panels = chapters.panels({
       panels: catalogue.panels,
-      processors: catalogue.processors,
+      processors,
       typicalLevel: plan.power.typicalLevel,
     });
     const { hall, vehicle, wall } = wish;
@@ -205,7 +204,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     const picture = chapters.picture({ picture: plan.picture, surfaces });
     const ports = chapters.ports({
       signal,
-      processors: catalogue.processors,
+      processors,
       breakouts: catalogue.breakouts,
       panels: views.data(catalogue.panels),
       surfaces,
@@ -234,7 +233,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     });
     const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results.zones });
     const { nodes: renderNodes, spareNodes } = nodes.results;
-    const gear = { processors: catalogue.processors, zones: zones.results, runs: runs.results, renderNodes, spareNodes };
+    const gear = { processors, zones: zones.results, runs: runs.results, renderNodes, spareNodes };
     const signalLoadW = signalLoad({ ...gear, breakouts: catalogue.breakouts, nodes: catalogue.nodes });
     const power = chapters.power({
       power: plan.power,
@@ -263,7 +262,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       surfaces,
       panels: views.purchases(catalogue.panels),
       gear: signalItems(gear),
-      processors: catalogue.processors,
+      processors,
       breakouts: catalogue.breakouts,
       nodes: catalogue.nodes,
       distros: catalogue.distros,
