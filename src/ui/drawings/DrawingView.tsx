@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
 import type { Drawing, Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
 import { placeLabels } from '../../sheets/place-labels';
@@ -37,13 +37,17 @@ interface DrawingViewProps {
   /** Numbers of the picked panels. */
   readonly picked: readonly number[];
   readonly onSelect: (panel: number | null) => void;
+  /** Told whether a person has moved or zoomed the drawing: then it should not be laid out anew for its window's size. */
+  readonly onByHand?: (byHand: boolean) => void;
 }
 
 /** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
 export function DrawingView(props: DrawingViewProps) {
   const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect } = props;
   const selected = picked[0] ?? null;
-  const { view, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
+  const { view, byHand, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
+  const { onByHand } = props;
+  useEffect(() => onByHand?.(byHand), [onByHand, byHand]);
   const [hovered, setHovered] = useState<number | null>(null);
   const latestView = useRef(view);
   latestView.current = view;

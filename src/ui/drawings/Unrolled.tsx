@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { chainThrough } from '../../sheets/chain-through';
 import { dataChains, powerChains } from '../../sheets/chains';
 import { describePanel } from '../../sheets/describe-panel';
@@ -36,7 +36,8 @@ export function Unrolled(props: UnrolledProps) {
   const parts = useSteadyParts(props.parts);
   const windowRef = useRef<HTMLDivElement>(null);
   const size = useSize(windowRef);
-  const strips = useStrips(parts, surfaceId, size);
+  const [byHand, setByHand] = useState(false);
+  const strips = useStrips(parts, surfaceId, size, byHand);
   const drawn = useMemo(
     () => drawUnrolled(parts, { surfaceId, from, tint, strips }, format),
     [parts, surfaceId, from, tint, strips, format],
@@ -73,14 +74,23 @@ export function Unrolled(props: UnrolledProps) {
       neighbour={(panel, right, up) => neighbour(drawn, panel - drawn.offset, right, up)}
       picked={picked}
       onSelect={props.onSelect}
+      onByHand={setByHand}
     />
   );
 }
 
-/** The same object for as long as the layout is the same. */
-function useStrips(parts: StageParts, surfaceId: string, size: Size | null): StripLayout {
-  const { count, aboveMm, belowMm } = stripsIn(parts, surfaceId, size);
-  return useMemo(() => ({ count, aboveMm, belowMm }), [count, aboveMm, belowMm]);
+/** The same object for as long as the layout is the same; while a person looks close, the window's size changes nothing. */
+function useStrips(parts: StageParts, surfaceId: string, size: Size | null, byHand: boolean): StripLayout {
+  const fitting = stripsIn(parts, surfaceId, size);
+  const [held, setHeld] = useState({ surfaceId, strips: fitting });
+  const isSurface = held.surfaceId === surfaceId;
+  if (isSurface && (byHand || sameStrips(held.strips, fitting))) return held.strips;
+  setHeld({ surfaceId, strips: fitting });
+  return fitting;
+}
+
+function sameStrips(a: StripLayout, b: StripLayout): boolean {
+  return a.count === b.count && a.aboveMm === b.aboveMm && a.belowMm === b.belowMm;
 }
 
 function stripsIn(parts: StageParts, surfaceId: string, size: Size | null): StripLayout {

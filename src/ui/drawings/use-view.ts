@@ -5,6 +5,8 @@ import { fitView, type Margins, moveView, type Size, type View, zoomView } from 
 export interface ViewControl {
   /** Null until the window's size is known. */
   readonly view: View | null;
+  /** Whether a person has moved or zoomed it since it was last fitted. */
+  readonly byHand: boolean;
   readonly zoomBy: (factor: number, x?: number, y?: number) => void;
   readonly moveBy: (dx: number, dy: number) => void;
   readonly showAll: () => void;
@@ -74,7 +76,8 @@ export function useView(box: Box, size: Size | null, margins: Margins, ref: RefO
     return () => element.removeEventListener('wheel', onWheel);
   }, [ref, zoomBy, moveBy]);
 
-  return { view: size === null ? null : (current?.view ?? null), zoomBy, moveBy, showAll };
+  const shown = size === null ? null : current;
+  return { view: shown?.view ?? null, byHand: shown?.byHand ?? false, zoomBy, moveBy, showAll };
 }
 
 function sameBox(a: Box, b: Box): boolean {
