@@ -26,6 +26,11 @@ export const fileNames = {
   notes: 'read-me.txt',
 };
 
+/** Pixel map of every panel. */
+export function mapFile(inputs: OutputsInputs): NamedFile {
+  return { name: fileNames.map, bytes: encode(scheduleToDataCsv(schedulePixelMap(inputs, inputs.fed))) };
+}
+
 /** Geometry of every surface, as glTF and as OBJ. `title` is the scene's name. */
 export function meshFiles({ surfaces, zones, fed }: OutputsInputs, title: string): NamedFile[] {
   const meshes = stageMeshes(surfaces, mapPixels(surfaces, zones, fed), fed);
@@ -61,7 +66,7 @@ export function pictureFile(inputs: OutputsInputs, node: number, bits: 8 | 16): 
 export function* outputSet(inputs: OutputsInputs, title: string): Generator<FileMade> {
   const first: NamedFile[] = [
     { name: fileNames.notes, bytes: encode(outputNotes(inputs.fed.nodes, title)) },
-    { name: fileNames.map, bytes: encode(scheduleToDataCsv(schedulePixelMap(inputs, inputs.fed))) },
+    mapFile(inputs),
     ...meshFiles(inputs, title),
   ];
   for (const file of first) yield { file, done: 0 };
