@@ -13,6 +13,7 @@ import { wireRegularly } from './regular-wirings';
 import { repairReach } from './repair-reach';
 import { shortenCable } from './shorten-cable';
 import { stackBands } from './stack-bands';
+import { stairBesideHoles } from './stair-beside-holes';
 import { makeReady, type ZoneToWire } from './zone-to-wire';
 import type { ZoneWiring } from './zone-wiring';
 
@@ -77,6 +78,8 @@ class Chooser {
 
   choose(): WiringChoice {
     if (this.isHigh()) this.repair();
+    const stair = this.isHigh() ? stairBesideHoles(this.zone) : null;
+    if (stair !== null) this.add(stair);
     const { priority } = this.terms;
     const steps = this.terms.steps ?? (priority === 'repeats' ? STEPS_NEEDED : STEPS_ASKED);
     const enough = this.portsEnough();

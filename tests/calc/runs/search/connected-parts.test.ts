@@ -15,3 +15,9 @@ test('connectedParts of a whole block is the block, and of nothing nothing', () 
   expect(connectedParts(regionOf(block(3, 4), aPort(9), all))).toEqual([all]);
   expect(connectedParts(regionOf(block(3, 4), aPort(9), new Int32Array(0)))).toEqual([]);
 });
+
+test('connectedParts goes round a corner to all four sides', () => {
+  // Of three columns of three: along the top, down the right, and back along the foot to the middle column.
+  const hook = Int32Array.from([2, 3, 5, 6, 7, 8]);
+  expect(connectedParts(regionOf(block(3, 3), aPort(9), hook))).toEqual([hook]);
+});

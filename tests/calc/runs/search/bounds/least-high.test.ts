@@ -39,3 +39,16 @@ test('leastHigh is never above what trying all finds', () => {
     { numRuns: 60 },
   );
 });
+
+test('leastHigh: one panel that leads on lets one run through, whatever leads to it or from it', () => {
+  // '#' is a panel; only the lowest row is in reach, five panels a port.
+  const of5 = (...lines: string[]) => {
+    const rows = lines.length;
+    const there = (place: number) => lines[rows - 1 - (place % rows)]![Math.floor(place / rows)] === '#';
+    return of(block(lines[0]!.length, rows, there), aPort(5, 'panels', 100));
+  };
+  // Six panels over a hole, to which two ways lead with two panels each: the one run that turns in brings three of them.
+  expect(of5(' # ', ' # ', ' # ', ' # ', ' # ', '###', '# #', '###')).toBe(1);
+  // Three arms of two panels behind one panel, which is behind one more: one run comes through, with two panels left.
+  expect(of5('  #  ', '  #  ', '#####', '  #  ', '#####')).toBe(1);
+});

@@ -42,3 +42,16 @@ test('OpenLoads says where its numbers are too large to be kept exactly', () => 
   const limits = aPort(6, 'rectangle');
   expect(new OpenLoads(regionOf(far, limits, Int32Array.from([0, 1]))).exact).toBe(false);
 });
+
+test('OpenLoads adds up the panels of what it joins', () => {
+  for (const counting of ['panels', 'rectangle'] as const) {
+    const most = (panelsMost: number) => {
+      const loads = new OpenLoads(region(9, counting, panelsMost));
+      const state = new Int32Array(2 * loads.fields);
+      loads.begin(state, 0, 0);
+      loads.begin(state, loads.fields, 6);
+      return loads.join(state, 0, loads.fields, 3);
+    };
+    expect([most(2), most(3)]).toEqual([false, true]);
+  }
+});
