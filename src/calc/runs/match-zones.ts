@@ -68,6 +68,9 @@ class Match {
   /** How many shapes have each figure of run, and each figure of zone, as it stands. */
   private readonly withFigure: number[] = [];
   private readonly withWay: number[] = [];
+  /** Figures of run, and figures of zone, that any shape has. */
+  private figures = 0;
+  private ways = 0;
 
   constructor(shapes: readonly Shape[]) {
     this.shapes = shapes;
@@ -159,21 +162,26 @@ class Match {
     this.count(peer, -1);
   }
 
-  private count({ figures, way }: Peer, by: number): void {
-    for (const figure of figures) this.withFigure[figure]! += by;
-    this.withWay[way]! += by;
+  private count({ figures, way }: Peer, by: 1 | -1): void {
+    for (const figure of figures) {
+      const before = this.withFigure[figure]!;
+      this.withFigure[figure] = before + by;
+      if (before === 0 || before + by === 0) this.figures += by;
+    }
+    const before = this.withWay[way]!;
+    this.withWay[way] = before + by;
+    if (before === 0 || before + by === 0) this.ways += by;
   }
 
   private read(): Total {
     const peers = this.now.map((peer) => peer!);
-    const distinct = (counts: readonly number[]) => counts.reduce((n, count) => n + (count > 0 ? 1 : 0), 0);
     const sum = (of: (wiring: ZoneWiring) => number) =>
       peers.reduce((total, { wiring }, i) => total + of(wiring) * this.shapes[i]!.zones, 0);
     return {
       peers,
       merit: [
-        distinct(this.withFigure),
-        distinct(this.withWay),
+        this.figures,
+        this.ways,
         sum(({ fullestPixels }) => fullestPixels),
         sum(({ cableMm }) => cableMm),
         sum(({ ports }) => ports),
