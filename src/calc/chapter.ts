@@ -12,7 +12,9 @@ export type ChapterId =
   | 'zones'
   | 'runs'
   | 'nodes'
+  | 'links'
   | 'power'
+  | 'faults'
   | 'heat'
   | 'masses'
   | 'materials';

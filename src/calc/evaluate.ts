@@ -1,4 +1,3 @@
-import type { Panel } from '../plan/panel';
 import type { Plan } from '../plan/plan';
 import { checkCeilings } from './ceilings/check-ceilings';
 import { keepWallFixes } from './ceilings/keep-wall-fixes';
@@ -6,25 +5,33 @@ import { layOutCeilings } from './ceilings/lay-out-ceilings';
 import { workCeilings } from './ceilings/work-ceilings';
 import type { Chapter, ChapterId, Check, Step } from './chapter';
 import type { Evaluation } from './evaluation';
+import { checkFaults } from './faults/check-faults';
+import { computeFaults } from './faults/compute-faults';
+import { workFaults } from './faults/work-faults';
 import { computeHeadline } from './headline';
 import { checkHeat } from './heat/check-heat';
 import { computeHeat, type HeatInputs } from './heat/compute-heat';
 import { workHeat } from './heat/work-heat';
+import { checkLinks } from './links/check-links';
+import { computeLinks } from './links/compute-links';
+import { workLinks } from './links/work-links';
 import { checkMasses } from './masses/check-masses';
 import { computeMasses } from './masses/compute-masses';
 import { workMasses } from './masses/work-masses';
 import { checkMaterials } from './materials/check-materials';
 import { computeMaterials } from './materials/compute-materials';
+import { countWiring } from './materials/count-wiring';
 import { workMaterials } from './materials/work-materials';
-import { memo, memoView } from './memo';
+import { memo } from './memo';
 import { nodesChapter } from './nodes/nodes-chapter';
 import { checkPanels } from './panels/check-panels';
 import { computePanels } from './panels/compute-panels';
-import type { PanelData, PanelMass, PanelPower, PanelPurchase, PanelShape } from './panels/panel-views';
+import type { PanelShape } from './panels/panel-views';
 import { workPanels } from './panels/work-panels';
 import { checkPicture } from './picture/check-picture';
 import { computePicture } from './picture/compute-picture';
 import { workPicture } from './picture/work-picture';
+import { planViews } from './plan-views';
 import { checkPorts } from './ports/check-ports';
 import { computePorts } from './ports/compute-ports';
 import { workPorts } from './ports/work-ports';
@@ -57,12 +64,6 @@ export interface Evaluator {
 /** Called with the chapter's name whenever a chapter is computed and not remembered. */
 type OnCompute = (chapter: ChapterId) => void;
 
-const shapeOf = ({ id, name, size, pixels, lock }: Panel): PanelShape => ({ id, name, size, pixels, lock });
-const dataOf = ({ id, name, pixels, data, light }: Panel): PanelData => ({ id, name, pixels, data, light });
-const powerOf = ({ id, name, size, power }: Panel): PanelPower => ({ id, name, size, power });
-const massOf = ({ id, name, size, massKg }: Panel): PanelMass => ({ id, name, size, massKg });
-const purchaseOf = ({ id, name, massKg, purchase }: Panel): PanelPurchase => ({ id, name, massKg, purchase });
-
 /** An evaluator with memos of its own: a sweep with one does not throw out what the screen's remembers. */
 export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   /** A chapter of one record of inputs, computed anew only when a field of the record is another one. */
@@ -79,15 +80,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     });
   }
 
-  const views = {
-    shapes: memoView(shapeOf),
-    data: memoView(dataOf),
-    power: memoView(powerOf),
-    masses: memoView(massOf),
-    purchases: memoView(purchaseOf),
-    paths: memoView(({ id, path }: Plan['walls'][number]) => ({ id, path })),
-    supports: memoView(({ id, support }: Plan['walls'][number]) => ({ id, support })),
-  };
+  const views = planViews();
   const walls = memo((...args: Parameters<typeof layOutWalls>) => {
     onCompute('walls');
     return layOutWalls(...args);
@@ -107,23 +100,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   const letters = memo(
     (surfaces: Evaluation['surfaces']) => new Map(surfaces.surfaces.map((s) => [s.surfaceId, s.letter])),
   );
-  const wiringCounts = memo(
-    (
-      runs: Evaluation['runs']['results'],
-      power: Evaluation['power']['results'],
-      zones: Evaluation['zones']['results'],
-      panels: number,
-    ) => ({
-      panels,
-      runs: runs.runs.length,
-      returns: runs.runs.filter(({ returnPort }) => returnPort !== null).length,
-      panelsOnRuns: runs.order.length,
-      circuits: power.circuits.length,
-      panelsOnCircuits: power.order.length,
-      breakouts: runs.breakouts,
-      zones: zones.zones.length,
-    }),
-  );
+  const wiringCounts = memo(countWiring);
   const chapters = {
     panels: chapterOf(
       'panels',
@@ -144,7 +121,9 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       const results = computeRuns(inputs, wired);
       return { results, checks: checkRuns(inputs, wired, results), working: workRuns(inputs, results) };
     }),
+    links: chapterOf('links', computeLinks, checkLinks, workLinks),
     power: chapterOf('power', computePower, checkPower, workPower),
+    faults: chapterOf('faults', computeFaults, checkFaults, workFaults),
     heat: chapterOf(
       'heat',
       (inputs: HeatInputs & { readonly coolingW: number | null }) => computeHeat(inputs),
@@ -210,7 +189,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       surfaces,
       picture: picture.results,
     });
-    const { timing, containerId } = plan.feed;
+    const { timing, containerId, linkId, bySurface } = plan.feed;
     const zones = chapters.zones({
       signal,
       timing,
@@ -232,6 +211,16 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       existingWiring: plan.existingWiring,
     });
     const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results.zones });
+    const links = chapters.links({
+      timing,
+      containerId,
+      linkId,
+      bySurface,
+      surfaces,
+      picture: picture.results,
+      ports: ports.results,
+      nodes: nodes.results.nodes,
+    });
     const { nodes: renderNodes, spareNodes } = nodes.results;
     const gear = { processors, zones: zones.results, runs: runs.results, renderNodes, spareNodes };
     const signalLoadW = signalLoad({ ...gear, breakouts: catalogue.breakouts, nodes: catalogue.nodes });
@@ -241,6 +230,14 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       panels: views.power(catalogue.panels),
       surfaces,
       signalLoadW,
+    });
+    const faults = chapters.faults({
+      surfaces,
+      zones: zones.results.zones,
+      runs: runs.results,
+      nodes: nodes.results,
+      power: power.results,
+      panels: views.data(catalogue.panels),
     });
     const heat = chapters.heat({
       heat: plan.heat,
@@ -288,7 +285,9 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       zones,
       runs,
       nodes,
+      links,
       power,
+      faults,
       heat,
       masses,
       materials,

@@ -1,6 +1,8 @@
 import type { CeilingsResults } from './ceilings/ceiling-result';
 import type { Chapter, Check } from './chapter';
+import type { FaultsResults } from './faults/fault-result';
 import type { HeatResults } from './heat/heat-result';
+import type { LinksResults } from './links/link-result';
 import type { MassesResults } from './masses/mass-result';
 import type { MaterialsResults } from './materials/material-result';
 import type { NodesResults } from './nodes/node-result';
@@ -51,7 +53,9 @@ export interface Evaluation {
   readonly zones: Chapter<ZonesResults>;
   readonly runs: Chapter<RunsResults>;
   readonly nodes: Chapter<NodesResults>;
+  readonly links: Chapter<LinksResults>;
   readonly power: Chapter<PowerResults>;
+  readonly faults: Chapter<FaultsResults>;
   readonly heat: Chapter<HeatResults>;
   readonly masses: Chapter<MassesResults>;
   readonly materials: Chapter<MaterialsResults>;

@@ -55,9 +55,10 @@ export function formatQuantity(value: number, unit: Unit, options: DisplayOption
       return of(value, '');
     case 'A':
       return Math.abs(value) < 0.1 && value !== 0 ? of(value * 1000, ' mA') : of(value, ' A');
+    case 'Hz':
+      return Math.abs(value) >= 1e6 ? of(value / 1e6, ' MHz', 3) : of(value, ' Hz');
     case 'V':
     case 'min':
-    case 'Hz':
     case 'bit':
     case 'K':
       return of(value, ` ${unit}`);

@@ -88,7 +88,7 @@ const signal: fc.Arbitrary<Plan['signal']> = fc.record({
 });
 
 const zonesANode = nullable(fc.oneof(whole(1, 6), whole(1, 10_000)));
-const linkId = nullable(fc.oneof(fc.constantFrom('displayport-hbr2', 'sdi-12g', 'st2110-25'), idOf('link')));
+const linkId = nullable(fc.oneof(fc.constantFrom('displayport-hbr2', 'sdi-12g-single', 'st-2110-25'), idOf('link')));
 
 const feed: fc.Arbitrary<Plan['feed']> = fc.record({
   zonesANode,

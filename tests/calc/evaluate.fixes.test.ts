@@ -12,6 +12,12 @@ import { smallPlan } from '../arbitraries/small-plan';
 const { evaluate } = createEvaluator();
 const stopsOf = (checks: readonly Check[]) => checks.flatMap(({ id, severity }) => (severity === 'stop' ? [id] : []));
 
+/** A stop of the links of a surface that was sent nothing before: there was no link to judge until a fix gave it its first zone. */
+function isFirstSent(id: string, before: readonly Check[]): boolean {
+  const letter = id.slice(id.lastIndexOf('.'));
+  return id.startsWith('links.') && !before.some((other) => other.id.startsWith('links.') && other.id.endsWith(letter));
+}
+
 /** What goes wrong with the fixes of a plan when each is applied to it, and the checks that have one. */
 function tryFixes(plan: Plan): { readonly tried: string[]; readonly wrong: string[] } {
   const before = evaluate(plan).checks;
@@ -23,7 +29,9 @@ function tryFixes(plan: Plan): { readonly tried: string[]; readonly wrong: strin
     const after = evaluate(outcome.plan).checks;
     const stays = after.some((check) => check.id === id && check.severity !== 'pass');
     // What a fix costs is weighed by who pays: the budget alone may stop after it.
-    const fresh = stopsOf(after).filter((other) => !stopped.has(other) && other !== 'wish.budget');
+    const fresh = stopsOf(after).filter(
+      (other) => !stopped.has(other) && other !== 'wish.budget' && !isFirstSent(other, before),
+    );
     return [
       ...(severity === 'pass' ? [`${id}: mends what is in order`] : []),
       ...(stays ? [`${id}: stays after '${fix!.label}'`] : []),

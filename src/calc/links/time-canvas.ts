@@ -2,7 +2,6 @@ import type { Feed } from '../../plan/feed';
 import type { FrameRate } from '../../plan/primitives';
 import { type FixedMode, fixedModes } from '../tables/fixed-modes';
 import type { Canvas } from './canvas';
-import { containers } from './container';
 import { fullBlanking } from './full-blanking';
 import { modeClock } from './mode-clock';
 import { reducedBlanking1 } from './reduced-blanking-1';
@@ -36,10 +35,14 @@ export function timeCanvas(canvas: Canvas, rate: FrameRate, choice: TimingChoice
   }
 }
 
+/** A fixed mode stands for its raster: each rate takes the mode of that raster that runs at it. */
 function timeContainer(canvas: Canvas, rate: FrameRate, containerId: string | null): VideoTiming | NoTiming {
-  if (containerId !== null && !containers.some(({ id }) => id === containerId)) return 'unknown-container';
+  const named = fixedModes.find(({ id }) => id === containerId);
+  if (containerId !== null && named === undefined) return 'unknown-container';
   const offered =
-    containerId === null ? fixedModes : fixedModes.filter(({ width, height }) => `${width}x${height}` === containerId);
+    named === undefined
+      ? fixedModes
+      : fixedModes.filter(({ width, height }) => width === named.width && height === named.height);
   const holding = offered.filter(({ width, height }) => width >= canvas.width && height >= canvas.height);
   return holding.length === 0 ? 'too-small' : (leastAt(holding, rate) ?? 'no-mode-at-this-rate');
 }

@@ -12,6 +12,7 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   zones: lazy(async () => ({ default: (await import('../chapters/zones/ZonesPage')).ZonesPage })),
   runs: lazy(async () => ({ default: (await import('../chapters/runs/RunsPage')).RunsPage })),
   nodes: lazy(async () => ({ default: (await import('../chapters/nodes/NodesPage')).NodesPage })),
+  links: lazy(async () => ({ default: (await import('../chapters/links/LinksPage')).LinksPage })),
   power: lazy(async () => ({ default: (await import('../chapters/power/PowerPage')).PowerPage })),
   heat: lazy(async () => ({ default: (await import('../chapters/heat/HeatPage')).HeatPage })),
   masses: lazy(async () => ({ default: (await import('../chapters/masses/MassesPage')).MassesPage })),

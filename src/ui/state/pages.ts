@@ -11,6 +11,7 @@ export type PageId =
   | 'zones'
   | 'runs'
   | 'nodes'
+  | 'links'
   | 'power'
   | 'heat'
   | 'masses'
@@ -89,6 +90,13 @@ export const pages: readonly Page[] = [
     lede: 'Which node feeds which processors, the canvas it sends, how late the picture is, and what keeps all in step.',
     group: 'Signal',
     chapters: ['nodes'],
+  },
+  {
+    id: 'links',
+    title: 'Links',
+    lede: 'How the picture is timed on its way to the processors, and which links carry it with how much left.',
+    group: 'Signal',
+    chapters: ['links'],
   },
   {
     id: 'power',

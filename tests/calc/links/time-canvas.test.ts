@@ -25,14 +25,17 @@ test('timeCanvas takes the least fixed mode that holds the canvas at its rate', 
   expect(timed(2808, 2288, {})).toMatchObject({ width: 7680, height: 4320, pixelClockHz: 2_376_000_000 });
 });
 
-test('timeCanvas keeps to the container that is named', () => {
-  expect(timed(1920, 1080, { containerId: '3840x2160' })).toMatchObject({ width: 3840, pixelClockHz: 594_000_000 });
+test('timeCanvas keeps to the raster of the mode that is named, at any rate it runs at', () => {
+  // Code 97 is 3840 x 2160 at 60; at 24 the same raster is code 93, 297 MHz.
+  const at24 = { frames: 24, seconds: 1 };
+  expect(timed(1920, 1080, { containerId: 'cta-97' }, at24)).toMatchObject({ width: 3840, pixelClockHz: 297_000_000 });
+  expect(timed(1920, 1080, { containerId: 'cta-97' })).toMatchObject({ width: 3840, pixelClockHz: 594_000_000 });
 });
 
 test.each([
-  ['too-small', timed(3841, 2160, { containerId: '3840x2160' })],
+  ['too-small', timed(3841, 2160, { containerId: 'cta-97' })],
   ['too-small', timed(10_241, 100, {})],
-  ['unknown-container', timed(100, 100, { containerId: '1x1' })],
+  ['unknown-container', timed(100, 100, { containerId: 'cta-0' })],
   ['no-mode-at-this-rate', timed(1920, 1080, {}, { frames: 72, seconds: 1 })],
   ['no-mode-at-this-rate', timed(1920, 1080, { timing: 'cta' }, { frames: 72, seconds: 1 })],
   ['no-mode-of-this-size', timed(1919, 1080, { timing: 'cta' })],

@@ -9,6 +9,8 @@ test.each([
   ['signal.processorId', 'zones'],
   ['signal.bySurface[1].zonesUp', 'zones'],
   ['heat.people', 'heat'],
+  ['feed.linkId', 'links'],
+  ['feed.zonesANode', 'nodes'],
   ['wishful', null],
   ['name', null],
 ])('pageOfField of %s is %s', (path, page) => {
