@@ -41,17 +41,17 @@ export function whereIs(model: FaultModel, { kind, index }: Culprit): string {
   switch (kind) {
     case 'panel': {
       const run = data.chainOf[index]!;
-      if (run < 0) return `${nameOf(model, index)}, on no run`;
+      if (run < 0) return 'on no run';
       const place = data.at[index]! - data.start[run]! + 1;
-      return `${nameOf(model, index)}, place ${place} of ${data.count[run]} on port ${portOf(model, run)}`;
+      return `place ${place} of ${data.count[run]} on port ${portOf(model, run)}`;
     }
     case 'jumper': {
       const run = data.chainOf[data.order[index]!]!;
-      return `from ${endsOf(model, data, index).join(' to ')}, on port ${portOf(model, run)}`;
+      return `${placesOf(data, run, index)} on port ${portOf(model, run)}`;
     }
     case 'power-jumper': {
       const circuit = power.chainOf[power.order[index]!]!;
-      return `from ${endsOf(model, power, index).join(' to ')}, on circuit ${model.circuits[circuit]}`;
+      return `${placesOf(power, circuit, index)} on circuit ${model.circuits[circuit]}`;
     }
     case 'home-run':
     case 'port': {
@@ -117,6 +117,12 @@ function nameOf({ surfaces }: FaultModel, panel: number): string {
 
 function endsOf(model: FaultModel, { order }: ChainSet, at: number): readonly [string, string] {
   return [nameOf(model, order[at - 1]!), nameOf(model, order[at]!)];
+}
+
+/** 'from place 2 to place 3 of 12' of a chain, for the jumper that leads to the panel at `at`. */
+function placesOf({ start, count }: ChainSet, chain: number, at: number): string {
+  const place = at - start[chain]!;
+  return `from place ${place} to place ${place + 1} of ${count[chain]}`;
 }
 
 function portOf({ outlets, entryOf }: FaultModel, run: number): string {

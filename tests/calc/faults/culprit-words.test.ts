@@ -17,9 +17,9 @@ describe('culpritName', () => {
 
 describe('whereIs', () => {
   it.each<[Culprit, string, string]>([
-    [{ kind: 'panel', index: 4 }, 'C2 R2', 'C2 R2, place 2 of 3 on port 1A-02'],
-    [{ kind: 'jumper', index: 4 }, 'jumper C2 R1 to C2 R2', 'from C2 R1 to C2 R2, on port 1A-02'],
-    [{ kind: 'power-jumper', index: 5 }, 'power jumper C1 R2 to C2 R2', 'from C1 R2 to C2 R2, on circuit D1-2'],
+    [{ kind: 'panel', index: 4 }, 'C2 R2', 'place 2 of 3 on port 1A-02'],
+    [{ kind: 'jumper', index: 4 }, 'jumper C2 R1 to C2 R2', 'from place 1 to place 2 of 3 on port 1A-02'],
+    [{ kind: 'power-jumper', index: 5 }, 'power jumper C1 R2 to C2 R2', 'from place 1 to place 2 of 4 on circuit D1-2'],
     [{ kind: 'home-run', index: 1 }, 'home run 1A-02', 'at port 1A-02, entry C2 R1'],
     // The return of the first run stands at its last panel.
     [{ kind: 'port', index: 4 }, 'port 1B-02', 'at port 1B-02, return C1 R3'],
@@ -42,7 +42,7 @@ describe('whereIs', () => {
       ...stage,
       runs: { runs: [], order: new Uint32Array(0), runOf: new Int32Array(12).fill(-1) },
     });
-    expect(whereIs(bare, { kind: 'panel', index: 0 })).toBe('C1 R1, on no run');
+    expect(whereIs(bare, { kind: 'panel', index: 0 })).toBe('on no run');
   });
 });
 
