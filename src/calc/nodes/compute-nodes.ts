@@ -47,7 +47,10 @@ export function computeNodes(inputs: NodesInputs): NodesResults {
   return {
     ...laid,
     spareNodes,
-    delays: addDelays(inputs.delay.steps, picture.surfaces),
+    delays: addDelays(
+      inputs.delay.steps,
+      picture.surfaces.filter(({ pixels }) => pixels > 0),
+    ),
     sync: spreadSync(sync, devices, addresses),
     addresses,
   };

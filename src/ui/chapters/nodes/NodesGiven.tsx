@@ -1,13 +1,19 @@
-import { PlanCount, PlanSwitch } from '../../bench/PlanFields';
+import { PlanCount, PlanItem, PlanSwitch } from '../../bench/PlanFields';
 import { useEvaluation } from '../../state/use-evaluation';
+import { usePlan } from '../../state/use-plan';
+import { AddressesGiven } from './AddressesGiven';
+import { DelayGiven } from './DelayGiven';
 import { SurfaceFeedFields } from './SurfaceFeedFields';
+import { SyncGiven } from './SyncGiven';
 
-/** How many zones a node feeds, whether canvases are equal, and where a surface differs. */
+/** Which node, how many zones one feeds, whether canvases are equal, where a surface differs; delay, sync and addresses. */
 export function NodesGiven() {
+  const items = usePlan((plan) => plan.catalogue.nodes);
   const surfaces = useEvaluation((evaluation) => evaluation.surfaces.surfaces);
   return (
     <>
       <div className="fields">
+        <PlanItem path={['signal', 'nodeId']} label="Render node" items={items} absent="none chosen" />
         <PlanCount
           path={['feed', 'zonesANode']}
           label="Zones a node, at most"
@@ -21,6 +27,9 @@ export function NodesGiven() {
       {surfaces.map(({ surfaceId, letter, name }) => (
         <SurfaceFeedFields key={surfaceId} surfaceId={surfaceId} name={`${letter} ${name}`} />
       ))}
+      <DelayGiven />
+      <SyncGiven />
+      <AddressesGiven />
     </>
   );
 }

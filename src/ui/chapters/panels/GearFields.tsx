@@ -17,6 +17,10 @@ export function GearFields({ list, path }: GearFieldsProps) {
       <PlanText path={[...path, 'name']} label="Name" />
       {list === 'breakouts' && <PlanCount path={[...path, 'ports']} label="Ports" least={1} />}
       {list === 'breakouts' && <PlanCount path={[...path, 'trunkMbps']} label="Trunk, Mbit/s" least={1} />}
+      {list === 'nodes' && <PlanCount path={[...path, 'outputs']} label="Video outputs" least={1} most={64} />}
+      {list === 'nodes' && (
+        <PlanCount path={[...path, 'canvasPixels']} label="Largest canvas, px" least={1} absent={notStated} />
+      )}
       {list === 'distros' && <PlanCount path={[...path, 'circuits']} label="Circuits" least={1} />}
       {list === 'distros' && <PlanUnit path={[...path, 'legA']} label="Amperes a leg" unit="A" />}
       {isSignal && <PlanUnit path={[...path, 'powerW']} label="Power" unit="W" />}

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { ZoneWidth } from '../../../calc/zones/zone-result';
 import { scheduleZones } from '../../../sheets/schedule-zones';
+import { counted } from '../../../units/counted';
 import { ChapterPage } from '../../bench/ChapterPage';
 import { PlanItem } from '../../bench/PlanFields';
 import { PlanSchedule } from '../../bench/PlanSchedule';
@@ -31,7 +32,6 @@ const widthColumns = (format: Format): readonly FigureColumn<ZoneWidth>[] => [
 /** Which processor drives which rectangle, and every width that would work. */
 export function ZonesPage() {
   const processors = usePlan((plan) => plan.catalogue.processors);
-  const nodes = usePlan((plan) => plan.catalogue.nodes);
   const surfaces = useEvaluation((evaluation) => evaluation.surfaces);
   const zones = useEvaluation((evaluation) => evaluation.zones.results);
   const format = useFormat();
@@ -43,7 +43,6 @@ export function ZonesPage() {
         <>
           <div className="fields">
             <PlanItem path={['signal', 'processorId']} label="Processor" items={processors} absent="none chosen" />
-            <PlanItem path={['signal', 'nodeId']} label="Render node" items={nodes} absent="none chosen" />
           </div>
           {surfaces.surfaces.map((surface) => (
             <SurfaceZonesFields
@@ -54,7 +53,7 @@ export function ZonesPage() {
           ))}
         </>
       }
-      resultNote={`${zones.processors} processors, ${zones.nodes} render nodes`}
+      resultNote={counted(zones.processors, 'processor')}
       result={
         zones.surfaces.length === 0 ? (
           <EmptyState title="There is no surface yet." />
