@@ -5,6 +5,8 @@ export interface ScreenPicture {
   readonly width: number;
   readonly height: number;
   readonly rgba: Uint8ClampedArray<ArrayBuffer>;
+  /** Pixels of the canvas that one pixel is wide and high; the last ones may stand for fewer. */
+  readonly by: number;
 }
 
 /** A raster drawn smaller by a whole number: every pixel is the mean of those that it stands for. */
@@ -28,5 +30,5 @@ export function shrinkRaster({ width, height, inks, palette }: Raster, by: numbe
       rgba.set([red / count, green / count, blue / count, 255], (y * small.width + x) * 4);
     }
   }
-  return { ...small, rgba };
+  return { ...small, rgba, by };
 }

@@ -8,6 +8,7 @@ import { usePlan } from '../state/use-plan';
 import { EmptyState } from '../widgets/EmptyState';
 import { useFormat } from '../widgets/use-format';
 import { DrawingToolbar } from './DrawingToolbar';
+import { useStagePictures } from './use-stage-pictures';
 import { WayOfPanel } from './WayOfPanel';
 
 const Stage = lazy(async () => ({ default: (await import('../drawings/stage/Stage')).Stage }));
@@ -37,6 +38,7 @@ function ChosenDrawing() {
   const documentKey = useBench((state) => state.documentKey);
   const actions = useActions();
   const format = useFormat();
+  const pictures = useStagePictures(view === 'stage');
   const parts = useMemo(() => stageParts(plan, evaluation), [plan, evaluation]);
   const { surfaces } = evaluation;
   const surface = surfaces.surfaces.find((one) => one.surfaceId === surfaceId) ?? surfaces.surfaces[0];
@@ -53,7 +55,7 @@ function ChosenDrawing() {
   };
   const shared = { parts, tint, format, picked: selection, onSelect };
   // Another document begins with all of it in view.
-  if (view === 'stage') return <Stage key={documentKey} {...shared} />;
+  if (view === 'stage') return <Stage key={documentKey} {...shared} pictures={pictures} />;
   if (view === 'above') return <FromAbove key={documentKey} {...shared} />;
   return <Unrolled key={documentKey} {...shared} surfaceId={surface.surfaceId} from={from} />;
 }

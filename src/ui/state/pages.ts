@@ -12,6 +12,7 @@ export type PageId =
   | 'runs'
   | 'nodes'
   | 'links'
+  | 'outputs'
   | 'power'
   | 'heat'
   | 'masses'
@@ -97,6 +98,13 @@ export const pages: readonly Page[] = [
     lede: 'How the picture is timed on its way to the processors, and which links carry it with how much left.',
     group: 'Signal',
     chapters: ['links'],
+  },
+  {
+    id: 'outputs',
+    title: 'Outputs',
+    lede: 'What a render engine and a crew start from: the pixel map, the geometry and a test picture of every node.',
+    group: 'Signal',
+    chapters: [],
   },
   {
     id: 'power',

@@ -12,10 +12,12 @@ import { useSteadyParts } from '../use-steady-parts';
 import type { CameraViewName } from './camera-views';
 import { FrameReport } from './FrameReport';
 import { hasWebGl } from './has-web-gl';
+import { LookInside } from './LookInside';
 import type { OrbitHandle } from './Orbit';
 import { PickedCards } from './PickedCards';
 import { Picker } from './Picker';
 import { Scene } from './Scene';
+import { type StagePictures, TestPictures } from './TestPictures';
 import { useInks } from './use-inks';
 import { useLostContext } from './use-lost-context';
 import '../drawings.css';
@@ -27,6 +29,8 @@ export interface StageProps {
   readonly picked: Picked | null;
   /** Number of the clicked panel through all surfaces; null for a click beside. */
   readonly onSelect: (panel: number | null) => void;
+  /** Test pictures on the LED faces; null where none are shown. */
+  readonly pictures: StagePictures | null;
 }
 
 const views: readonly { readonly name: CameraViewName; readonly label: string }[] = [
@@ -75,10 +79,13 @@ export function Stage(props: StageProps) {
           tabIndex={0}
           onKeyDown={onKeyDown}
           data-lost={lost}
+          data-pictures={props.pictures?.pictures.length}
         >
           {inks !== null && (
             <Canvas frameloop="demand" flat shadows="percentage" dpr={[1, 2]} camera={{ fov: 38, near: 0.1, far: 500 }}>
               <Scene parts={parts} tints={tints} inks={inks} orbit={orbit} />
+              {props.pictures !== null && <TestPictures {...props.pictures} />}
+              {props.pictures !== null && <LookInside orbit={orbit} />}
               <PickedCards surfaces={parts.surfaces} panels={picked} colour={inks.accent} opacity={0.62} />
               <PickedCards surfaces={parts.surfaces} panels={pointed} colour={inks.accent} opacity={0.24} />
               <Picker onSelect={onSelect} onHover={setHovered} />
