@@ -4,7 +4,9 @@ import { zonePanels } from './zone-of-panels';
 /** What can be picked on a stage; indices are those of the evaluation's lists, a panel's number runs through all surfaces. */
 export type Picked =
   | { readonly kind: 'panel' | 'zone' | 'run' | 'circuit'; readonly index: number }
-  | { readonly kind: 'column'; readonly surfaceId: string; readonly column: number };
+  | { readonly kind: 'column'; readonly surfaceId: string; readonly column: number }
+  /** A part of the wiring, by the panels on it. */
+  | { readonly kind: 'panels'; readonly panels: readonly number[] };
 
 /** Numbers of the panels that are picked, in the order of their chain where there is one; none where it is there no more. */
 export function pickedPanels(
@@ -16,6 +18,8 @@ export function pickedPanels(
   switch (picked.kind) {
     case 'panel':
       return picked.index >= 0 && picked.index < surfaces.total ? [picked.index] : [];
+    case 'panels':
+      return picked.panels.filter((panel) => panel < surfaces.total);
     case 'run':
       return inOrder(runs.order, runs.runs[picked.index]);
     case 'circuit':

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useCallback, useState } from 'react';
 import { useBench } from '../state/use-bench';
+import { readAddress } from '../storage/address';
 import { Announcer } from './Announcer';
 import { Banners } from './Banners';
 import { HeadroomStrip } from './HeadroomStrip';
@@ -19,7 +20,10 @@ export function Bench() {
   const slim = useMedia('(max-width: 1180px)');
   const ready = useBench((state) => state.evaluation !== null);
   const [finds, setFinds] = useState(false);
-  const [leaf, setLeaf] = useState<'book' | 'drawing'>('book');
+  // A link to a panel is followed to see where it is.
+  const [leaf, setLeaf] = useState<'book' | 'drawing'>(() =>
+    readAddress(location.hash).panel === null ? 'book' : 'drawing',
+  );
   const commands = useBenchCommands();
   const find = useCallback(() => setFinds(true), []);
   useShortcuts(find);

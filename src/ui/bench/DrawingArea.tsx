@@ -8,6 +8,8 @@ import { usePlan } from '../state/use-plan';
 import { EmptyState } from '../widgets/EmptyState';
 import { useFormat } from '../widgets/use-format';
 import { DrawingToolbar } from './DrawingToolbar';
+import { useDarkPanels } from './use-dark-panels';
+import { usePicked } from './use-picked';
 import { useStagePictures } from './use-stage-pictures';
 import { WayOfPanel } from './WayOfPanel';
 
@@ -34,7 +36,8 @@ function ChosenDrawing() {
   const plan = usePlan((all) => all);
   const evaluation = useEvaluation((all) => all);
   const { view, surfaceId, from, tint } = useDrawing();
-  const selection = useBench((state) => state.selection);
+  const picked = usePicked();
+  const { dark, onMark } = useDarkPanels();
   const documentKey = useBench((state) => state.documentKey);
   const actions = useActions();
   const format = useFormat();
@@ -53,7 +56,7 @@ function ChosenDrawing() {
     const panel = index === null ? null : panelAt(surfaces, index);
     actions.select(panel && { kind: 'panel', index: panel.index, name: panel.name });
   };
-  const shared = { parts, tint, format, picked: selection, onSelect };
+  const shared = { parts, tint, format, picked, onSelect, dark, onMark };
   // Another document begins with all of it in view.
   if (view === 'stage') return <Stage key={documentKey} {...shared} pictures={pictures} />;
   if (view === 'above') return <FromAbove key={documentKey} {...shared} />;

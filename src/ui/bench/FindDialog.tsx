@@ -14,7 +14,7 @@ export interface FindDialogProps {
   readonly onPicked: () => void;
 }
 
-/** Finds a panel, port, circuit, processor or page by what one types, and runs what can be done with the plan. */
+/** Finds a panel, any part of the wiring or a page by what one types, and runs what can be done with the plan. */
 export function FindDialog({ onClose, onPicked }: FindDialogProps) {
   const evaluation = useEvaluation((all) => all);
   const actions = useActions();
@@ -29,6 +29,7 @@ export function FindDialog({ onClose, onPicked }: FindDialogProps) {
     Undo: commands.undo,
     Redo: commands.redo,
     'Metres or feet': commands.toggleLengths,
+    'Dark or light': commands.toggleTheme,
     Print: commands.print,
   };
   const found = findEntries(query, evaluation, Object.keys(doing));
@@ -40,7 +41,7 @@ export function FindDialog({ onClose, onPicked }: FindDialogProps) {
     if (entry.kind === 'page') actions.goTo(entry.page);
     if (entry.kind === 'command') doing[entry.label]?.();
     if (entry.kind === 'pick') {
-      actions.select(entry.selection);
+      actions.seek(entry.selection.name);
       onPicked();
     }
   }
@@ -59,12 +60,12 @@ export function FindDialog({ onClose, onPicked }: FindDialogProps) {
       <input
         className="find-box"
         role="combobox"
-        aria-label="Panel, port, circuit, processor, page or command"
+        aria-label="Panel, port, circuit, box, page or command"
         aria-expanded={found.length > 0}
         aria-controls={`${id}-list`}
         aria-activedescendant={found.length > 0 ? `${id}-${here}` : undefined}
         aria-autocomplete="list"
-        placeholder="A C38 R9, 3B-04, D4-11, Power …"
+        placeholder="A C38 R9, 3B-04, D4-11, N3, distro 4, Power …"
         autoComplete="off"
         autoFocus
         value={query}

@@ -1,17 +1,19 @@
-import { findSelection } from '../state/find-selection';
 import { useActions, useBench } from '../state/use-bench';
 import { useEvaluation } from '../state/use-evaluation';
 import { Button } from '../widgets/Button';
 import { useFormat } from '../widgets/use-format';
 import { describeSelection } from './describe-selection';
-import { traceWay, type WayStation } from './panel-way';
+import { traceSelection, traceWay, type WayStation } from './panel-way';
+import { selectionTitle } from './selection-title';
+import { useCopyLink } from './use-copy-link';
 
-/** Below the drawing: what is picked, and for a panel its whole way from node to leg. */
+/** Below the drawing: what is picked and its way, for a panel the whole of it from node to distro. */
 export function WayOfPanel() {
   const evaluation = useEvaluation((all) => all);
   const selection = useBench((state) => state.selection);
   const actions = useActions();
   const format = useFormat();
+  const copyLink = useCopyLink();
   if (!selection) {
     return (
       <section className="trace" aria-label="Picked">
@@ -19,42 +21,50 @@ export function WayOfPanel() {
       </section>
     );
   }
-  const described = describeSelection(evaluation, selection, format);
-  const way = selection.kind === 'panel' ? traceWay(evaluation, selection.index, format) : null;
-  const pick = ({ picks }: WayStation) => {
-    const found = picks && findSelection(evaluation, picks.name);
-    if (found) actions.select(found);
-  };
+  const panel = selection.kind === 'panel' ? traceWay(evaluation, selection.index, format) : null;
   return (
     <section className="trace" aria-label="Picked">
       <div className="trace-head">
-        <h2>{way ? `Panel ${way.name}` : `${titles[selection.kind]} ${selection.name}`}</h2>
-        <span className="quiet">{way ? way.type : described}</span>
+        <h2>{selectionTitle(selection)}</h2>
+        <span className="quiet">{panel?.type ?? describeSelection(evaluation, selection, format)}</span>
+        {panel && (
+          <Button small look="plain" onClick={copyLink}>
+            Copy link
+          </Button>
+        )}
         <Button small look="plain" onClick={() => actions.select(null)}>
           Let go
         </Button>
       </div>
-      {way && (
-        <ol className="chain">
-          {way.stations.map((station) => (
-            <li key={station.title}>
-              {station.picks ? (
-                <button type="button" onClick={() => pick(station)}>
-                  <b>{station.title}</b>
-                  <span>{station.detail}</span>
-                </button>
-              ) : (
-                <div>
-                  <b>{station.title}</b>
-                  <span>{station.detail}</span>
-                </div>
-              )}
-            </li>
-          ))}
-        </ol>
-      )}
+      <Stations of={panel?.stations ?? traceSelection(evaluation, selection, format)} onPick={actions.seek} />
     </section>
   );
 }
 
-const titles = { panel: 'Panel', zone: 'Zone of', run: 'Port', circuit: 'Circuit', column: 'Column' } as const;
+interface StationsProps {
+  readonly of: readonly WayStation[];
+  readonly onPick: (name: string) => void;
+}
+
+function Stations({ of, onPick }: StationsProps) {
+  if (of.length === 0) return null;
+  return (
+    <ol className="chain">
+      {of.map(({ title, detail, picks }) => (
+        <li key={title}>
+          {picks === null ? (
+            <div>
+              <b>{title}</b>
+              <span>{detail}</span>
+            </div>
+          ) : (
+            <button type="button" onClick={() => onPick(picks)}>
+              <b>{title}</b>
+              <span>{detail}</span>
+            </button>
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -13,6 +13,7 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   runs: lazy(async () => ({ default: (await import('../chapters/runs/RunsPage')).RunsPage })),
   nodes: lazy(async () => ({ default: (await import('../chapters/nodes/NodesPage')).NodesPage })),
   links: lazy(async () => ({ default: (await import('../chapters/links/LinksPage')).LinksPage })),
+  faults: lazy(async () => ({ default: (await import('../chapters/faults/FaultsPage')).FaultsPage })),
   outputs: lazy(async () => ({ default: (await import('../chapters/outputs/OutputsPage')).OutputsPage })),
   power: lazy(async () => ({ default: (await import('../chapters/power/PowerPage')).PowerPage })),
   heat: lazy(async () => ({ default: (await import('../chapters/heat/HeatPage')).HeatPage })),

@@ -1,16 +1,16 @@
-import type { Evaluation } from '../../calc/evaluation';
+import { whereIs } from '../../calc/faults/culprit-words';
 import { panelAt } from '../../calc/surfaces/panel-at';
+import { culpritOfSelection } from '../state/culprit-of-selection';
+import { faultModelOf, type Wired } from '../state/fault-model-of';
 import type { Selection } from '../state/selection';
 import type { Format } from '../widgets/use-format';
 
-type Looked = Pick<Evaluation, 'surfaces' | 'zones' | 'runs' | 'power'>;
-
-function nameOf(evaluation: Looked, panel: number | undefined): string {
+function nameOf(evaluation: Wired, panel: number | undefined): string {
   return panel === undefined ? 'no panel' : (panelAt(evaluation.surfaces, panel)?.name ?? 'no panel');
 }
 
 /** One line about what is picked, where it is not a panel; null where it is gone. */
-export function describeSelection(evaluation: Looked, selection: Selection, format: Format): string | null {
+export function describeSelection(evaluation: Wired, selection: Selection, format: Format): string | null {
   switch (selection.kind) {
     case 'panel':
       return null;
@@ -32,6 +32,10 @@ export function describeSelection(evaluation: Looked, selection: Selection, form
       if (!zone) return null;
       const to = (first: number, count: number) => `${first} to ${first + count - 1}`;
       return `${zone.panels} panels, columns ${to(zone.firstColumn, zone.columns)}, rows ${to(zone.firstRow, zone.rows)}, canvas ${zone.canvasWidth} × ${zone.canvasHeight}, ${zone.ports} ports`;
+    }
+    case 'part': {
+      const culprit = culpritOfSelection(evaluation, selection);
+      return culprit && whereIs(faultModelOf(evaluation), culprit);
     }
     case 'column': {
       const surface = evaluation.surfaces.surfaces.find((one) => one.surfaceId === selection.surfaceId);

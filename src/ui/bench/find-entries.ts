@@ -1,7 +1,11 @@
-import type { Evaluation } from '../../calc/evaluation';
+import { culpritName } from '../../calc/faults/culprit-words';
+import { culpritsOf } from '../../calc/faults/fault-model';
+import { faultModelOf, type Wired } from '../state/fault-model-of';
 import { findSelection } from '../state/find-selection';
 import { type PageId, pages } from '../state/pages';
 import type { Selection } from '../state/selection';
+import { selectionOfCulprit } from '../state/selection-of-culprit';
+import { selectionTitle } from './selection-title';
 
 /** What a search leads to. */
 export type FoundEntry =
@@ -9,15 +13,9 @@ export type FoundEntry =
   | { readonly kind: 'pick'; readonly id: string; readonly label: string; readonly selection: Selection }
   | { readonly kind: 'command'; readonly id: string; readonly label: string };
 
-const kinds: Readonly<Record<Selection['kind'], string>> = {
-  panel: 'Panel',
-  zone: 'Zone of',
-  run: 'Port',
-  circuit: 'Circuit',
-  column: 'Column',
-};
-
-/** How many ports and circuits a search lists at most. */
+/** Kinds of part of which a search lists those whose names, or the tags at the end of these, begin as typed. */
+const listed = ['node', 'processor', 'breakout', 'port', 'distro', 'circuit', 'leg', 'distro-leg'] as const;
+/** How many of one kind a search lists at most. */
 const listMost = 8;
 
 function matches(text: string, words: readonly string[]): boolean {
@@ -25,17 +23,28 @@ function matches(text: string, words: readonly string[]): boolean {
   return words.every((word) => low.includes(word));
 }
 
-/** What a typed text may mean, the surest first: a name in the stage, a page, a command, ports and circuits that begin so. */
-export function findEntries(
-  query: string,
-  evaluation: Pick<Evaluation, 'surfaces' | 'zones' | 'runs' | 'power'>,
-  commands: readonly string[],
-): readonly FoundEntry[] {
+/** Parts of the wiring whose name or tag begins with a text in capitals: 'DIST', 'PORT 3', '3B', 'N'. */
+function partsBeginning(evaluation: Wired, start: string): readonly Selection[] {
+  const model = faultModelOf(evaluation);
+  return listed.flatMap((kind) => {
+    const found: Selection[] = [];
+    for (const culprit of culpritsOf(model, kind)) {
+      const name = culpritName(model, culprit).toUpperCase();
+      const tag = name.slice(name.indexOf(' ') + 1);
+      if (name.startsWith(start) || tag.startsWith(start)) found.push(selectionOfCulprit(evaluation, culprit));
+      if (found.length === listMost) break;
+    }
+    return found;
+  });
+}
+
+/** What a typed text may mean, the surest first: a name in the stage, a page, a command, parts of the wiring that begin so. */
+export function findEntries(query: string, evaluation: Wired, commands: readonly string[]): readonly FoundEntry[] {
   const words = query.toLowerCase().split(/\s+/).filter(Boolean);
   const found: FoundEntry[] = [];
   const pick = (selection: Selection | null) => {
     if (!selection || found.some((entry) => entry.id === `${selection.kind} ${selection.name}`)) return;
-    const label = `${kinds[selection.kind]} ${selection.name}`;
+    const label = selectionTitle(selection);
     found.push({ kind: 'pick', id: `${selection.kind} ${selection.name}`, label, selection });
   };
   if (words.length > 0) pick(findSelection(evaluation, query));
@@ -48,11 +57,7 @@ export function findEntries(
   }
   const start = query.trim().toUpperCase();
   if (start.length > 0) {
-    const ports = evaluation.runs.results.runs.map((run) => run.port);
-    const circuits = evaluation.power.results.circuits.map((circuit) => circuit.name);
-    for (const name of [...ports, ...circuits].filter((one) => one.startsWith(start)).slice(0, listMost)) {
-      pick(findSelection(evaluation, name));
-    }
+    for (const selection of partsBeginning(evaluation, start)) pick(selection);
   }
   return found;
 }

@@ -4,20 +4,22 @@ import { useBench } from '../state/use-bench';
 import { readAddress, writeAddress } from '../storage/address';
 import { useDeskActions } from '../storage/use-desk';
 
-/** Keeps the address and the bench together: pages turn with the browser's back and forward, and a link opens its page. */
+/** Keeps the address and the bench together: pages turn with the browser's back and forward, and a link opens its page and picks its panel. */
 export function useAddress(): void {
   const key = useBench((state) => state.documentKey);
   const page = useBench((state) => state.page);
+  const panel = useBench(({ selection }) => (selection?.kind === 'panel' ? selection.name : null));
   const name = useBench((state) => state.plan.name);
   const desk = useDeskActions();
 
   useEffect(() => {
-    const address = writeAddress(key, page);
+    const address = writeAddress(key, page, panel);
     if (location.hash === address) return;
     const before = readAddress(location.hash);
-    if (before.key === key && before.page !== null) history.pushState(null, '', address);
+    // A page turned is a step that the browser goes back by; what is picked on it only rides along.
+    if (before.key === key && before.page !== null && before.page !== page) history.pushState(null, '', address);
     else history.replaceState(null, '', address);
-  }, [key, page]);
+  }, [key, page, panel]);
 
   useEffect(() => {
     const visit = () => void desk.visit(location.hash);

@@ -15,6 +15,7 @@ export interface BenchCommands {
   undo(): void;
   redo(): void;
   toggleLengths(): void;
+  toggleTheme(): void;
 }
 
 function reasonOf(error: unknown): string {
@@ -59,6 +60,10 @@ export function useBenchCommands(): BenchCommands {
       print: () => globalThis.print(),
       undo: actions.undo,
       redo: actions.redo,
+      toggleTheme() {
+        const isDark = document.documentElement.dataset.theme === 'dark';
+        desk.actions.remember({ theme: isDark ? 'light' : 'dark' });
+      },
       toggleLengths() {
         const lengths = store.getState().plan.lengths === 'feet' ? 'metric' : 'feet';
         const outcome = actions.setField(

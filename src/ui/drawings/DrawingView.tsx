@@ -1,10 +1,12 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
 import type { Drawing, Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
+import type { DarkMarks } from '../../sheets/mark-dark';
 import { placeLabels } from '../../sheets/place-labels';
 import type { StageParts } from '../../sheets/stage-parts';
 import { DimensionLines } from './DimensionLines';
 import { Legend } from './Legend';
+import { pressPanel } from './press-panel';
 import { ScaleBar } from './ScaleBar';
 import { Shapes } from './Shapes';
 import { Texts } from './Texts';
@@ -32,6 +34,8 @@ interface DrawingViewProps {
   readonly chainOf?: (panel: number) => Lines | null;
   /** One line of words for a panel. */
   readonly describe: (panel: number) => string | null;
+  /** The panel at which the keyboard begins. */
+  readonly first: number;
   /** The panel beside another one, as drawn: right is +1, up is +1; null at the edge. */
   readonly neighbour: (panel: number, right: number, up: number) => number | null;
   /** Numbers of the picked panels. */
@@ -39,11 +43,15 @@ interface DrawingViewProps {
   readonly onSelect: (panel: number | null) => void;
   /** Told whether a person has moved or zoomed the drawing: then it should not be laid out anew for its window's size. */
   readonly onByHand?: (byHand: boolean) => void;
+  /** Panels that are dark, as the drawing marks them. */
+  readonly dark: DarkMarks | null;
+  /** Given while a press marks panels: the cursor goes there, and the panel is marked. */
+  readonly onMark: ((panel: number) => void) | null;
 }
 
 /** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
 export function DrawingView(props: DrawingViewProps) {
-  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect } = props;
+  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect, dark, onMark } = props;
   const selected = picked[0] ?? null;
   const { view, byHand, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
   const { onByHand } = props;
@@ -61,7 +69,7 @@ export function DrawingView(props: DrawingViewProps) {
   const pointer = usePointer({
     zoomBy,
     moveBy,
-    onClick: (x, y) => onSelect(panelAtPixel(x, y)),
+    onClick: (x, y) => pressPanel(panelAtPixel(x, y), props),
     onHover: (spot) => setHovered(spot === null ? null : panelAtPixel(spot.x, spot.y)),
   });
   const texts = useMemo(
@@ -83,14 +91,15 @@ export function DrawingView(props: DrawingViewProps) {
   const onKeyDown = (event: KeyboardEvent) => {
     const arrow = arrows[event.key];
     if (event.altKey || event.ctrlKey || event.metaKey) return;
-    if (arrow !== undefined && event.shiftKey && selected !== null) {
-      const next = props.neighbour(selected, arrow[0], arrow[1]);
+    if (arrow !== undefined && event.shiftKey && (selected !== null || onMark !== null)) {
+      const next = selected === null ? props.first : props.neighbour(selected, arrow[0], arrow[1]);
       setHovered(null);
       if (next !== null) onSelect(next);
     } else if (arrow !== undefined) moveBy(-60 * arrow[0], 60 * arrow[1]);
     else if (event.key === '+' || event.key === '=') zoomBy(1.25);
     else if (event.key === '-') zoomBy(0.8);
     else if (event.key === '0') showAll();
+    else if ((event.key === ' ' || event.key === 'Enter') && onMark !== null && selected !== null) onMark(selected);
     else if (event.key === 'Escape' && selected !== null) onSelect(null);
     else return;
     event.preventDefault();
@@ -103,7 +112,7 @@ export function DrawingView(props: DrawingViewProps) {
         ref={windowRef}
         className="board-window"
         role="application"
-        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel.`}
+        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel${onMark === null ? '' : ', space marks it as dark'}.`}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys for moving and zooming
         tabIndex={0}
         onKeyDown={onKeyDown}
@@ -112,8 +121,15 @@ export function DrawingView(props: DrawingViewProps) {
         {view !== null && size !== null && (
           <svg width={size.width} height={size.height} aria-hidden="true" data-scale={view.scale}>
             <Shapes drawing={drawing} view={view} size={size} />
+            {dark !== null && <path className="overlay-dark" d={visiblePath(dark.fields, view, size)} />}
+            {dark !== null && <path className="overlay-crosses" d={visiblePath(dark.crosses, view, size)} />}
             {chain !== null && <path className="overlay-chain" d={visiblePath(chain, view, size)} />}
-            {picked.length > 0 && <path className="overlay-selected" d={visiblePath(outline, view, size)} />}
+            {picked.length > 0 && (
+              <path
+                className={dark === null ? 'overlay-selected' : 'overlay-selected over-dark'}
+                d={visiblePath(outline, view, size)}
+              />
+            )}
             {hovered !== null && <path className="overlay-hovered" d={visiblePath(outlineOf([hovered]), view, size)} />}
             <DimensionLines dimensions={drawing.dimensions} view={view} />
             <Texts texts={texts} />

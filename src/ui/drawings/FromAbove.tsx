@@ -3,6 +3,7 @@ import { panelAt } from '../../calc/surfaces/panel-at';
 import { describePanel } from '../../sheets/describe-panel';
 import { drawFromAbove } from '../../sheets/draw-from-above';
 import type { Format } from '../../sheets/format';
+import { markDarkFromAbove } from '../../sheets/mark-dark';
 import { outlineFromAbove } from '../../sheets/outline-from-above';
 import { panelFromAbove } from '../../sheets/panel-from-above';
 import { type Picked, pickedPanels } from '../../sheets/picked-panels';
@@ -19,6 +20,9 @@ export interface FromAboveProps {
   readonly picked: Picked | null;
   /** Number of the clicked panel through all surfaces; null for a click beside. */
   readonly onSelect: (panel: number | null) => void;
+  /** Numbers of dark panels; null where none are shown. */
+  readonly dark: ArrayLike<number> | null;
+  readonly onMark: ((panel: number) => void) | null;
 }
 
 const margins = { left: 56, right: 56, top: 26, bottom: 22 };
@@ -31,6 +35,10 @@ export function FromAbove(props: FromAboveProps) {
   const size = useSize(windowRef);
   const drawing = useMemo(() => drawFromAbove(parts, tint, format), [parts, tint, format]);
   const picked = useMemo(() => pickedPanels(parts, props.picked), [parts, props.picked]);
+  const dark = useMemo(
+    () => (props.dark === null ? null : markDarkFromAbove(parts, Array.from(props.dark))),
+    [parts, props.dark],
+  );
   const outlineOf = useCallback((panels: readonly number[]) => outlineFromAbove(parts, panels), [parts]);
   const row = panelAt(parts.surfaces, picked[0] ?? -1)?.row ?? 1;
   return (
@@ -45,8 +53,11 @@ export function FromAbove(props: FromAboveProps) {
       outlineOf={outlineOf}
       describe={(panel) => describePanel(parts, panel)}
       neighbour={(panel, right, up) => neighbour(parts, panel, right, up)}
+      first={0}
       picked={picked}
       onSelect={props.onSelect}
+      dark={dark}
+      onMark={props.onMark}
     />
   );
 }

@@ -6,6 +6,7 @@ import { drawUnrolled, type UnrolledDrawing } from '../../sheets/draw-unrolled';
 import type { Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
 import { LineBuilder } from '../../sheets/line-builder';
+import { markDarkUnrolled } from '../../sheets/mark-dark';
 import { type Picked, pickedPanels } from '../../sheets/picked-panels';
 import type { StageParts } from '../../sheets/stage-parts';
 import { stripsForSheet } from '../../sheets/strips-for-sheet';
@@ -26,6 +27,9 @@ export interface UnrolledProps {
   readonly picked: Picked | null;
   /** Number of the clicked panel through all surfaces; null for a click beside. */
   readonly onSelect: (panel: number | null) => void;
+  /** Numbers of dark panels; null where none are shown. */
+  readonly dark: ArrayLike<number> | null;
+  readonly onMark: ((panel: number) => void) | null;
 }
 
 const margins = { left: 34, right: 74, top: 6, bottom: 8 };
@@ -43,6 +47,11 @@ export function Unrolled(props: UnrolledProps) {
     [parts, surfaceId, from, tint, strips, format],
   );
   const picked = useMemo(() => pickedPanels(parts, props.picked), [parts, props.picked]);
+  const dark = useMemo(
+    () =>
+      drawn === null || props.dark === null ? null : markDarkUnrolled(drawn.grid, drawn.offset, Array.from(props.dark)),
+    [drawn, props.dark],
+  );
   const outlineOf = useCallback(
     (panels: readonly number[]) => (drawn === null ? noLines : outline(drawn, panels)),
     [drawn],
@@ -72,9 +81,12 @@ export function Unrolled(props: UnrolledProps) {
       chainOf={chainOf}
       describe={(panel) => describePanel(parts, panel)}
       neighbour={(panel, right, up) => neighbour(drawn, panel - drawn.offset, right, up)}
+      first={drawn.offset}
       picked={picked}
       onSelect={props.onSelect}
       onByHand={setByHand}
+      dark={dark}
+      onMark={props.onMark}
     />
   );
 }

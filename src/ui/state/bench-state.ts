@@ -23,6 +23,16 @@ export interface DrawingState {
   readonly follows: boolean;
 }
 
+/** How the page of faults is looked at; belongs to the screen, never to the plan. */
+export interface FaultsState {
+  /** lost: what is darkened by the part that is picked; cause: which part darkened the panels that are picked as dark. */
+  readonly asks: 'lost' | 'cause';
+  /** What a press on the drawing marks as dark, or as lit again. */
+  readonly marks: 'panel' | 'run' | 'column';
+  /** Numbers of the panels picked as dark, in rising order. */
+  readonly dark: readonly number[];
+}
+
 /** A change that is looked at and not yet made. */
 export interface Preview {
   readonly label: string;
@@ -49,10 +59,13 @@ export interface BenchState {
   readonly history: History;
   readonly preview: Preview | null;
   readonly selection: Selection | null;
+  /** A name that is picked as soon as the plan is worked out, such as that of a link. */
+  readonly sought: string | null;
   readonly page: PageId;
   /** A field that asks for the focus once its page is there; `serial` tells two askings of one field apart. */
   readonly asked: { readonly field: string; readonly serial: number } | null;
   readonly drawing: DrawingState;
+  readonly faults: FaultsState;
   /** BCP 47 tag that figures are written in. */
   readonly locale: string;
   /** True while another tab writes this document and this one only follows. */
@@ -84,6 +97,11 @@ export interface BenchActions {
   keepPreview(): void;
   endPreview(): void;
   select(selection: Selection | null): void;
+  /** Picks what has this name and brings it into the drawing, at once or when the plan is worked out; a name of nothing picks nothing. */
+  seek(name: string): void;
+  setFaults(change: Partial<FaultsState>): void;
+  /** Marks these panels as dark, or as lit where all of them were dark. */
+  toggleDark(panels: readonly number[]): void;
   goTo(page: PageId, field?: string): void;
   setDrawing(change: Partial<DrawingState>): void;
   /** Opens another document: history, selection and preview start empty. */

@@ -32,6 +32,8 @@ const emptyState = {
   history: emptyHistory,
   preview: null,
   selection: null,
+  sought: null,
+  faults: { asks: 'lost', marks: 'panel', dark: [] },
   asked: null,
   follows: false,
 } satisfies Partial<BenchState>;

@@ -11,6 +11,7 @@ const drawings: Readonly<Partial<Record<PageId, Pick<DrawingState, 'view' | 'tin
   picture: { view: 'unrolled', tint: 'none' },
   zones: { view: 'unrolled', tint: 'processor' },
   runs: { view: 'unrolled', tint: 'none' },
+  faults: { view: 'unrolled', tint: 'none' },
   power: { view: 'unrolled', tint: 'circuit' },
 };
 

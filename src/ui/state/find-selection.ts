@@ -1,17 +1,12 @@
-import type { Evaluation } from '../../calc/evaluation';
+import { findCulprit } from '../../calc/faults/find-culprit';
 import { panelName } from '../../calc/surfaces/panel-at';
 import type { SurfaceSet, SurfaceTable } from '../../calc/surfaces/surface-table';
-import type { Zone } from '../../calc/zones/zone-result';
+import { faultModelOf, type Wired } from './fault-model-of';
 import type { Selection } from './selection';
-
-type Looked = Pick<Evaluation, 'surfaces' | 'zones' | 'runs' | 'power'>;
+import { selectionOfCulprit } from './selection-of-culprit';
+import { zoneName } from './zone-name';
 
 const panelOrColumn = /^(?:([A-Z])\s*)?C\s*(\d+)(?:\s*R\s*(\d+))?$/;
-
-/** A zone's name: its processor's number and the surface it is on. */
-export function zoneName(zone: Pick<Zone, 'processor'>): string {
-  return `processor ${zone.processor}`;
-}
 
 /** Name of a column: its surface's letter where there are several, and its number. */
 export function columnName(set: SurfaceSet, surface: SurfaceTable, column: number): string {
@@ -39,9 +34,9 @@ function findOnSurface(set: SurfaceSet, name: string): Selection | null {
   return { kind: 'panel', index, name: panelName(set, surface, column, row) };
 }
 
-/** What a name means in an evaluation: a panel or column ('A C38 R9', 'c38r9'), a port ('3B-04'), a circuit ('D4-11') or a
- *  processor ('processor 3'); null where nothing has that name. */
-export function findSelection(evaluation: Looked, text: string): Selection | null {
+/** What a name means in an evaluation: a panel or column ('A C38 R9', 'c38r9'), a port ('3B-04'), a circuit ('D4-11'), a
+ *  processor ('processor 3') or any other part of the wiring ('N3', 'distro 4', 'breakout 3B'); null where nothing has that name. */
+export function findSelection(evaluation: Wired, text: string): Selection | null {
   const name = text.trim().toUpperCase();
   const onSurface = findOnSurface(evaluation.surfaces, name);
   if (onSurface) return onSurface;
@@ -53,5 +48,7 @@ export function findSelection(evaluation: Looked, text: string): Selection | nul
   if (circuit >= 0) return { kind: 'circuit', index: circuit, name: evaluation.power.results.circuits[circuit]!.name };
   const processor = /^PROCESSOR\s+(\d+)$/.exec(name);
   const zone = evaluation.zones.results.zones.findIndex((one) => processor && one.processor === Number(processor[1]));
-  return zone >= 0 ? { kind: 'zone', index: zone, name: zoneName(evaluation.zones.results.zones[zone]!) } : null;
+  if (zone >= 0) return { kind: 'zone', index: zone, name: zoneName(evaluation.zones.results.zones[zone]!) };
+  const culprit = findCulprit(faultModelOf(evaluation), text);
+  return culprit && selectionOfCulprit(evaluation, culprit);
 }

@@ -1,6 +1,5 @@
 import type { Place } from '../../calc/chapter';
 import type { BenchActions, BenchState } from './bench-state';
-import { findSelection } from './find-selection';
 import { pageOfField } from './page-of-field';
 import { selectShownEvaluation } from './selectors';
 
@@ -22,11 +21,9 @@ export function goToPlace(place: Place, state: BenchState, actions: BenchActions
     case 'distro':
     case 'leg':
       actions.goTo('power');
+      actions.seek(place.name);
       return;
-    default: {
-      const evaluation = selectShownEvaluation(state);
-      const selection = evaluation && findSelection(evaluation, place.name);
-      if (selection) actions.select(selection);
-    }
+    default:
+      actions.seek(place.name);
   }
 }

@@ -12,6 +12,7 @@ export type PageId =
   | 'runs'
   | 'nodes'
   | 'links'
+  | 'faults'
   | 'outputs'
   | 'power'
   | 'heat'
@@ -98,6 +99,13 @@ export const pages: readonly Page[] = [
     lede: 'How the picture is timed on its way to the processors, and which links carry it with how much left.',
     group: 'Signal',
     chapters: ['links'],
+  },
+  {
+    id: 'faults',
+    title: 'What goes dark',
+    lede: 'What one failure takes along, and, where panels are dark, which part most likely did it.',
+    group: 'Signal',
+    chapters: ['faults'],
   },
   {
     id: 'outputs',

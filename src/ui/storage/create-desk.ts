@@ -42,6 +42,8 @@ interface Claim {
 interface Opening {
   readonly plan: Plan;
   readonly page?: PageId | undefined;
+  /** Name of a panel to pick. */
+  readonly panel?: string | null;
   readonly filed?: Filed;
 }
 
@@ -101,7 +103,7 @@ export function createDesk(parts: DeskParts): Desk {
     return mine.claim;
   }
 
-  function show(claimed: Claim, { plan, page, filed }: Opening): void {
+  function show(claimed: Claim, { plan, page, panel, filed }: Opening): void {
     const { key, held } = claimed;
     const { bench } = getState();
     shown?.release();
@@ -109,10 +111,12 @@ export function createDesk(parts: DeskParts): Desk {
     setState({ problem: null, filed: filed ?? null });
     if (bench) {
       bench.actions.open(key, plan, { follows: !held, ...(page ? { page } : {}) });
+      if (panel) bench.actions.seek(panel);
       return;
     }
     const first = parts.createBench({ documentKey: key, plan, page: page ?? 'summary' });
     if (!held) first.actions.setFollows(true);
+    if (panel) first.actions.seek(panel);
     first.store.subscribe((state, before) => {
       if (state.plan !== before.plan && state.loads === before.loads) autosave.changed(state.documentKey, state.plan);
     });
@@ -126,9 +130,10 @@ export function createDesk(parts: DeskParts): Desk {
     await autosave.flush();
   }
 
-  async function openKept(key: string, page?: PageId): Promise<void> {
+  async function openKept(key: string, page?: PageId, panel: string | null = null): Promise<void> {
     if (shown?.key === key) {
       actions.closeProblem();
+      if (panel) getState().bench?.actions.seek(panel);
       return;
     }
     const claimed = await claim(key);
@@ -141,7 +146,7 @@ export function createDesk(parts: DeskParts): Desk {
       actions.refuse({ ...(parsed ? problemOf(parsed) : nothingKept), from: 'browser', name, text });
       return;
     }
-    show(claimed, { plan: parsed.plan, page });
+    show(claimed, { plan: parsed.plan, page, panel });
     setState({ kept: { kind: 'kept', atMs: entry?.keptAtMs ?? parts.now() } });
   }
 
@@ -155,26 +160,31 @@ export function createDesk(parts: DeskParts): Desk {
 
   const actions: DeskActions = {
     async start(hash) {
-      const { key, page } = readAddress(hash);
+      const { key, page, panel } = readAddress(hash);
       try {
         const entries = await shelf.list();
         setState({ firstVisit: entries.length === 0 });
         const kept = key ?? entries[0]?.key;
         if (kept !== undefined) {
-          await openKept(kept, page ?? undefined);
+          await openKept(kept, page ?? undefined, panel);
           return;
         }
       } catch {
         // Storage is refused: the sample opens, and its first write says that nothing is kept.
         setState({ firstVisit: true });
       }
-      await actions.openSample();
+      await openAsNew({ plan: await parts.sample(), page: page ?? undefined, panel });
     },
     async visit(hash) {
-      const { key, page } = readAddress(hash);
+      const { key, page, panel } = readAddress(hash);
       const state = open();
-      if (key !== null && key !== state?.documentKey) await openKept(key, page ?? undefined);
-      else if (page !== null && page !== state?.page) getState().bench?.actions.goTo(page);
+      if (key !== null && key !== state?.documentKey) {
+        await openKept(key, page ?? undefined, panel);
+        return;
+      }
+      const bench = getState().bench?.actions;
+      if (page !== null && page !== state?.page) bench?.goTo(page);
+      if (panel !== null) bench?.seek(panel);
     },
     openKept,
     async openFile(file) {

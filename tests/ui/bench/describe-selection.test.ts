@@ -19,6 +19,11 @@ test('a circuit says its panels and its leg, a zone its columns and rows, a colu
   expect(say('C3')).toMatch(/^6 panels on /);
 });
 
+test('a part of the wiring says where it is', () => {
+  expect(say('home run 1A-01')).toMatch(/^at port 1A-01, entry C\d+ R\d+$/);
+  expect(say('N1')).toBe('processor 1');
+});
+
 test('what is gone has no words', () => {
   expect(describeSelection(evaluation, { kind: 'run', index: 999, name: 'x' }, format)).toBeNull();
 });

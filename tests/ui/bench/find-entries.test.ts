@@ -25,6 +25,22 @@ test('findEntries lists ports that begin so, each once', () => {
   expect(find(port.slice(0, 2)).length).toBeGreaterThan(1);
 });
 
+test.each([
+  ['distro 1', 'Distro 1'],
+  ['N1', 'Node N1'],
+  ['port 1a-01', 'Port 1A-01'],
+  ['1a', 'Breakout 1A'],
+  ['l2', 'Leg L2'],
+  ['what goes', 'What goes dark'],
+])('findEntries puts %j first where it is the name of one thing', (query, label) => {
+  expect(find(query)[0]).toBe(label);
+});
+
+test('findEntries lists parts whose names begin so', () => {
+  expect(find('dist')).toContain('Distro 1');
+  expect(find('leg l1')).toEqual(['Leg L1', 'Leg L1 of distro 1']);
+});
+
 test('findEntries finds nothing for nonsense', () => {
   expect(find('xyzzy')).toEqual([]);
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Evaluation } from '../../../src/calc/evaluation';
-import { ordinal, traceWay } from '../../../src/ui/bench/panel-way';
+import { ordinal, traceSelection, traceWay } from '../../../src/ui/bench/panel-way';
+import { findSelection } from '../../../src/ui/state/find-selection';
 import type { Format } from '../../../src/ui/widgets/use-format';
 import { fakeEvaluation, somePlan } from '../state/fake-bench';
 
@@ -24,6 +25,10 @@ test('traceWay of a panel names its processor, port, place, circuit and leg as t
   expect(titles).toContain(`${ordinal(place)} of ${run.count}`);
   expect(titles).toContain(`Circuit ${circuit.name}`);
   expect(titles).toContain(circuit.leg);
+  expect(titles[0]).toBe('Node N1');
+  expect(titles.at(-1)).toBe(`Distro ${circuit.distro}`);
+  // What can be picked on the way is there to be picked.
+  for (const { picks } of way.stations) if (picks !== null) expect(findSelection(evaluation, picks)).not.toBeNull();
 });
 
 test('traceWay of a panel on no run and no circuit says so', () => {
@@ -37,6 +42,21 @@ test('traceWay of a panel on no run and no circuit says so', () => {
 
 test('traceWay of a panel that is not there is null', () => {
   expect(traceWay(evaluation, 9999, format)).toBeNull();
+});
+
+test.each([
+  ['1A-01', ['Node N1', 'Processor 1', 'Breakout 1A', 'Port 1A-01']],
+  ['home run 1A-01', ['Node N1', 'Processor 1', 'Breakout 1A', 'Port 1A-01']],
+  ['trunk 1A', ['Node N1', 'Processor 1', 'Breakout 1A']],
+  ['processor 1', ['Node N1', 'Processor 1']],
+  ['N1', ['Node N1', 'Processor 1']],
+  ['D1-2', ['Circuit D1-2', 'L2', 'Distro 1']],
+  ['power jumper C1 R1 to C1 R2', ['Circuit D1-1', 'L1', 'Distro 1']],
+  ['distro 1', []],
+  ['C3', []],
+])('traceSelection of %s names what is on its way', (name, titles) => {
+  const way = traceSelection(evaluation, findSelection(evaluation, name)!, format);
+  expect(way.map(({ title }) => title)).toEqual(titles);
 });
 
 test.each([

@@ -15,6 +15,12 @@ export function fakeEvaluation(plan: Plan, columns = 12): Evaluation {
     zones: chapter({ zones: parts.zones, surfaces: [], processors: 1, nodes: 1 }),
     runs: chapter(parts.runs),
     power: chapter(parts.power),
+    // A node for each zone, as wide as it.
+    nodes: chapter({
+      nodes: parts.zones.map((zone, i) => ({ ...zone, name: `N${i + 1}` })),
+      nodeOfZone: parts.zones.map((_, i) => i),
+    }),
+    faults: chapter({ passes: new Uint8Array(parts.surfaces.total) }),
     checks: [],
     // Says which plan it came from, so that a test can tell evaluations apart.
     headline: { panels: plan.wish.camerasAtOnce },

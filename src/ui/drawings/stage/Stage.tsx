@@ -8,6 +8,7 @@ import type { StageParts } from '../../../sheets/stage-parts';
 import { tintLegend } from '../../../sheets/tint-legend';
 import { type Tint, tintPanels } from '../../../sheets/tint-panels';
 import { Legend } from '../Legend';
+import { pressPanel } from '../press-panel';
 import { useSteadyParts } from '../use-steady-parts';
 import type { CameraViewName } from './camera-views';
 import { FrameReport } from './FrameReport';
@@ -31,6 +32,10 @@ export interface StageProps {
   readonly onSelect: (panel: number | null) => void;
   /** Test pictures on the LED faces; null where none are shown. */
   readonly pictures: StagePictures | null;
+  /** Numbers of dark panels; null where none are shown. */
+  readonly dark: ArrayLike<number> | null;
+  /** Given while a press marks panels. */
+  readonly onMark: ((panel: number) => void) | null;
 }
 
 const views: readonly { readonly name: CameraViewName; readonly label: string }[] = [
@@ -41,7 +46,7 @@ const views: readonly { readonly name: CameraViewName; readonly label: string }[
 
 /** The stage as a card model in three dimensions. Frames are drawn only when something changes. */
 export function Stage(props: StageProps) {
-  const { tint, format, onSelect } = props;
+  const { tint, format, onSelect, onMark } = props;
   const parts = useSteadyParts(props.parts);
   const board = useRef<HTMLDivElement>(null);
   const picture = useRef<HTMLDivElement>(null);
@@ -51,6 +56,7 @@ export function Stage(props: StageProps) {
   const [lost, setLost] = useState(false);
   const tints = useMemo(() => tintPanels(parts, tint), [parts, tint]);
   const picked = useMemo(() => pickedPanels(parts, props.picked), [parts, props.picked]);
+  const dark = useMemo(() => Array.from(props.dark ?? []), [props.dark]);
   const pointed = useMemo(() => (hovered === null || picked.includes(hovered) ? [] : [hovered]), [hovered, picked]);
   const legend = useMemo(() => tintLegend(parts, tint), [parts, tint]);
   const [drawable] = useState(hasWebGl);
@@ -62,6 +68,8 @@ export function Stage(props: StageProps) {
     else if (event.key === '+' || event.key === '=') orbit.current.zoom(1.15);
     else if (event.key === '-') orbit.current.zoom(1 / 1.15);
     else if (event.key === '0') orbit.current.goTo('corner');
+    else if ((event.key === ' ' || event.key === 'Enter') && onMark !== null && picked[0] !== undefined)
+      onMark(picked[0]);
     else if (event.key === 'Escape' && picked.length > 0) onSelect(null);
     else return;
     event.preventDefault();
@@ -86,9 +94,15 @@ export function Stage(props: StageProps) {
               <Scene parts={parts} tints={tints} inks={inks} orbit={orbit} />
               {props.pictures !== null && <TestPictures {...props.pictures} />}
               {props.pictures !== null && <LookInside orbit={orbit} />}
-              <PickedCards surfaces={parts.surfaces} panels={picked} colour={inks.accent} opacity={0.62} />
+              <PickedCards surfaces={parts.surfaces} panels={dark} colour={inks.dark} opacity={0.86} />
+              <PickedCards
+                surfaces={parts.surfaces}
+                panels={picked}
+                colour={inks.accent}
+                opacity={dark.length > 0 ? 0.2 : 0.62}
+              />
               <PickedCards surfaces={parts.surfaces} panels={pointed} colour={inks.accent} opacity={0.24} />
-              <Picker onSelect={onSelect} onHover={setHovered} />
+              <Picker onSelect={(panel) => pressPanel(panel, props)} onHover={setHovered} />
               <LostContext onChange={setLost} />
               <FrameReport on={picture} />
             </Canvas>

@@ -11,6 +11,8 @@ export interface Inks {
   readonly soft: Color;
   readonly hair: Color;
   readonly accent: Color;
+  /** A panel that has gone dark. */
+  readonly dark: Color;
   /** How dark a shadow is: paper that is dark itself wants more. */
   readonly shade: number;
   readonly tints: readonly Rgb[];
@@ -58,6 +60,7 @@ function readInks(element: HTMLElement): Inks {
     soft: colourOf('var(--ink-2)'),
     hair: colourOf('var(--hair)'),
     accent: colourOf('var(--accent)'),
+    dark: colourOf('var(--dark-panel)'),
     tints: Array.from({ length: tintCount }, (_, i) => {
       const { r, g, b } = colourOf(`var(--tint-${i})`);
       return [r, g, b] as const;
