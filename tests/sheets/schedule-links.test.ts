@@ -17,7 +17,7 @@ it('scheduleLinks has a row for each output of a node with its processor and lin
     raster: '2808 × 2808',
     clock: 500_432_000,
     payload: 500_432_000 * 30,
-    link: 'HDMI FRL 3 x 6 Gbit/s',
+    link: 'HDMI FRL 3 × 6',
     cables: 1,
   });
   expect(cells(schedule, 'totals')).toMatchObject({ node: '4 outputs', cables: 4 });

@@ -7,16 +7,17 @@ import { ChapterPage, ChapterSection } from '../../bench/ChapterPage';
 import { modeWords } from '../../bench/mode-words';
 import { PlanSchedule } from '../../bench/PlanSchedule';
 import { useEvaluation } from '../../state/use-evaluation';
+import { ComparisonTable } from '../../widgets/ComparisonTable';
 import { EmptyState } from '../../widgets/EmptyState';
-import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
+import type { FigureColumn } from '../../widgets/FigureTable';
 import { type Format, useFormat } from '../../widgets/use-format';
 import { LinksGiven } from './LinksGiven';
 import { LinkTable } from './LinkTable';
 
-const sentColumns = (format: Format): readonly FigureColumn<SurfaceLinks>[] => [
+const sentFigures = (format: Format): readonly FigureColumn<SurfaceLinks>[] => [
   { key: 'letter', title: 'Surface', cell: ({ letter }) => letter },
   { key: 'canvas', title: 'Canvas, px', cell: ({ canvas }) => (canvas ? `${canvas.width} × ${canvas.height}` : '–') },
-  { key: 'mode', title: 'Asks most at', words: true, cell: ({ mode }) => modeWords(mode) },
+  { key: 'mode', title: 'Asks most at', cell: ({ mode }) => modeWords(mode) },
   {
     key: 'totals',
     title: 'With blanking, px',
@@ -27,14 +28,14 @@ const sentColumns = (format: Format): readonly FigureColumn<SurfaceLinks>[] => [
   {
     key: 'link',
     title: 'Link',
-    words: true,
-    cell: ({ chosen }) => (chosen ? linkById(chosen.linkId)!.name : 'none carries it'),
+    cell: ({ chosen }) => (chosen ? linkById(chosen.linkId)!.name : 'none that carries it'),
   },
   {
     key: 'left',
-    title: 'Left',
-    cell: ({ chosen }) => (chosen?.fits ? format(chosen.marginShare, 'share', '–') : 'does not fit'),
+    title: 'Left of it',
+    cell: ({ chosen }) => (chosen?.fits ? format(chosen.marginShare, 'share', '–') : '–'),
   },
+  { key: 'cables', title: 'Outputs, cables', cell: ({ outputs, cables }) => `${outputs}, ${cables}` },
 ];
 
 /** What is sent to the processors, and which links carry it. */
@@ -55,10 +56,10 @@ export function LinksPage() {
           <EmptyState title="There is no zone yet, and so nothing to send." />
         ) : (
           <>
-            <FigureTable
+            <ComparisonTable
               caption="What every surface is sent"
-              columns={sentColumns(format)}
-              rows={sent}
+              figures={sentFigures(format)}
+              things={sent}
               keyOf={({ surfaceId }) => surfaceId}
             />
             <ChapterSection title="Every link" note="the served mode that asks most of each">
