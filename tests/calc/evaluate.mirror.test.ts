@@ -75,6 +75,8 @@ test('evaluate of a mirrored wall needs as many ports, processors and circuits',
 
 test('evaluate of a mirrored wall stands mirrored about its own middle', () => {
   always((one, other, plan) => {
+    // The circle of best fit, about which a wall is placed, is well defined only where the wall can stand.
+    if (one.walls.checks.some(({ id, severity }) => id.startsWith('walls.crossing') && severity === 'stop')) return;
     const wall = one.walls.results.walls[0]!;
     const mirrored = other.walls.results.walls[0]!;
     const { xMm, yMm, turnDeg } = plan.walls[0]!.place;

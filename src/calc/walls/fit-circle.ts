@@ -8,7 +8,7 @@ export interface FittedCircle {
 
 /** Beyond this radius a wall counts as flat. */
 const LARGEST_RADIUS_MM = 1e8;
-const MOST_STEPS = 60;
+const MOST_STEPS = 400;
 
 /**
  * Circle of least squared distances to `points` (x0 y0 x1 y1 ...): an algebraic fit to begin with, then damped
