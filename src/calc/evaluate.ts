@@ -28,9 +28,7 @@ import { checkPanels } from './panels/check-panels';
 import { computePanels } from './panels/compute-panels';
 import type { PanelShape } from './panels/panel-views';
 import { workPanels } from './panels/work-panels';
-import { checkPicture } from './picture/check-picture';
-import { computePicture } from './picture/compute-picture';
-import { workPicture } from './picture/work-picture';
+import { pictureChapter } from './picture/picture-chapter';
 import { planViews } from './plan-views';
 import { checkPorts } from './ports/check-ports';
 import { computePorts } from './ports/compute-ports';
@@ -92,6 +90,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   const join = memo(joinSurfaces);
   const solve = solveZones();
   const wallFixes = memo(keepWallFixes);
+  const pictureOf = pictureChapter(() => onCompute('picture'));
   const nodesOf = nodesChapter(() => onCompute('nodes'));
   const signalItems = memo(countSignalItems);
   const distroCounts = memo((distros: Evaluation['power']['results']['distros'], itemId: string | null) => [
@@ -101,6 +100,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     (surfaces: Evaluation['surfaces']) => new Map(surfaces.surfaces.map((s) => [s.surfaceId, s.letter])),
   );
   const wiringCounts = memo(countWiring);
+
   const chapters = {
     panels: chapterOf(
       'panels',
@@ -112,7 +112,6 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       (inputs) => checkPanels(inputs.panels, inputs.processors, inputs.typicalLevel),
       (inputs, results) => workPanels(inputs.panels, results),
     ),
-    picture: chapterOf('picture', computePicture, checkPicture, workPicture),
     ports: chapterOf('ports', computePorts, checkPorts, workPorts),
     zones: chapterOf('zones', computeZones, checkZones, workZones),
     runs: memo((inputs: RunsInputs): Evaluation['runs'] => {
@@ -180,7 +179,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     const stage = { walls: plan.walls, ceilings: plan.ceilings, shapes, hall, vehicle };
     const wallsNow = wallFixes(wallsAlone, ceilingsNow, stage);
     const surfaces = join(wallsNow.results, ceilingsNow.results);
-    const picture = chapters.picture({ picture: plan.picture, surfaces });
+    const picture = pictureOf(plan.picture, surfaces, catalogue.panels);
     const ports = chapters.ports({
       signal,
       processors,

@@ -20,15 +20,15 @@ export function scheduleNodes({ surfaces, zones, nodes }: NodesParts): Schedule 
     columns: [
       words('node', 'Node'),
       words('surface', 'Surface'),
-      figures('canvasWidth', 'Canvas width', 'px'),
-      figures('canvasHeight', 'Canvas height', 'px'),
-      figures('offsetX', 'Canvas from left', 'px'),
-      figures('offsetY', 'Canvas from top', 'px'),
       figures('processor', 'Processor', 'count'),
       figures('x', 'Crop from left', 'px'),
       figures('y', 'Crop from top', 'px'),
       figures('width', 'Crop width', 'px'),
       figures('height', 'Crop height', 'px'),
+      figures('canvasWidth', 'Canvas width', 'px'),
+      figures('canvasHeight', 'Canvas height', 'px'),
+      figures('offsetX', 'Canvas from left', 'px'),
+      figures('offsetY', 'Canvas from top', 'px'),
     ],
     count: crops.length,
     row: (index) => {
@@ -36,15 +36,15 @@ export function scheduleNodes({ surfaces, zones, nodes }: NodesParts): Schedule 
       return [
         node.name,
         node.letter,
-        node.canvasWidth,
-        node.canvasHeight,
-        node.offsetX,
-        node.offsetY,
         crop.processor,
         crop.x,
         crop.y,
         crop.width,
         crop.height,
+        node.canvasWidth,
+        node.canvasHeight,
+        node.offsetX,
+        node.offsetY,
       ];
     },
     panelOf: (index) => {
@@ -55,6 +55,6 @@ export function scheduleNodes({ surfaces, zones, nodes }: NodesParts): Schedule 
       const local = table.at[(zone.firstColumn - 1) * table.rows + zone.firstRow - 1] ?? -1;
       return local < 0 ? null : surfaces.offsets[s]! + local;
     },
-    totals: [counted(nodes.length, 'node'), null, null, null, null, null, crops.length, null, null, null, null],
+    totals: [counted(nodes.length, 'node'), counted(crops.length, 'processor'), ...new Array<null>(9).fill(null)],
   };
 }

@@ -10,12 +10,13 @@ test('scheduleNodes has a row for each processor with its crop, and counts nodes
   const { inputs, results } = plainResults({ tables: [ceiling], zones, feed: { zonesANode: 2 } });
   const schedule = scheduleNodes({ surfaces: inputs.surfaces, zones, nodes: results.nodes });
   expect(Array.from({ length: schedule.count }, (_, i) => schedule.row(i))).toEqual([
-    ['N1', 'B', 1000, 400, 0, 400, 1, 0, 0, 500, 400],
-    ['N1', 'B', 1000, 400, 0, 400, 2, 500, 0, 500, 400],
-    ['N2', 'B', 1000, 400, 0, 0, 3, 0, 0, 500, 400],
-    ['N2', 'B', 1000, 400, 0, 0, 4, 500, 0, 500, 400],
+    ['N1', 'B', 1, 0, 0, 500, 400, 1000, 400, 0, 400],
+    ['N1', 'B', 2, 500, 0, 500, 400, 1000, 400, 0, 400],
+    ['N2', 'B', 3, 0, 0, 500, 400, 1000, 400, 0, 0],
+    ['N2', 'B', 4, 500, 0, 500, 400, 1000, 400, 0, 0],
   ]);
-  expect(schedule.totals?.slice(0, 1)).toEqual(['2 nodes']);
+  expect(schedule.totals?.slice(0, 3)).toEqual(['2 nodes', '4 processors', null]);
+  expect(schedule.totals).toHaveLength(schedule.columns.length);
   expect(schedule.columns).toHaveLength(schedule.row(0).length);
 });
 

@@ -14,20 +14,25 @@ export interface RateCell {
   readonly processors: number;
   /** The first stop of the signal chapters; null: it fits. */
   readonly stop: Check | null;
+  /** Where panels cannot refresh a whole multiple of the rate, the check that says so. */
+  readonly refresh: Check | null;
   /** True for what runs now. */
   readonly current: boolean;
 }
 
-const tableRates: readonly number[] = [24, 25, 30, 48, 50, 60, 100, 120];
+const tableRates: readonly FrameRate[] = [
+  ...[24, 25, 30, 48, 50, 60, 100, 120].map((frames) => ({ frames, seconds: 1 })),
+  { frames: 30_000, seconds: 1001 },
+];
 export const tableDepths: readonly BitDepth[] = [8, 10, 12];
 
 function sameRate(a: FrameRate, b: FrameRate): boolean {
   return a.frames * b.seconds === b.frames * a.seconds;
 }
 
-/** Rates of the table's rows: the usual eight, and the plan's own, slowest first. */
+/** Rates of the table's rows: the usual nine, and the plan's own, slowest first. */
 export function rowsOfRates(plan: Plan): readonly FrameRate[] {
-  const rates: FrameRate[] = tableRates.map((frames) => ({ frames, seconds: 1 }));
+  const rates = [...tableRates];
   const own = [
     plan.picture.base,
     ...plan.picture.bySurface.map((entry) => entry.mode),
@@ -53,6 +58,13 @@ function planAt(plan: Plan, surfaceIds: readonly string[] | null, mode: Mode): P
   return { ...plan, picture };
 }
 
+function isRefreshOf({ surfaces }: Evaluation, asked: (surfaceId: string) => boolean): (check: Check) => boolean {
+  const ids = new Set(
+    surfaces.surfaces.filter(({ surfaceId }) => asked(surfaceId)).map(({ letter }) => `picture.refresh.${letter}`),
+  );
+  return ({ id, severity }) => severity === 'watch' && ids.has(id);
+}
+
 function cellOf(
   evaluation: Evaluation,
   plan: Plan,
@@ -72,6 +84,7 @@ function cellOf(
       .filter((s) => asked(s.surfaceId))
       .reduce((sum, s) => sum + s.zones, 0),
     stop: stopsOf('signal', evaluation, plan)[0] ?? null,
+    refresh: evaluation.picture.checks.find(isRefreshOf(evaluation, asked)) ?? null,
     current: sameRate(mode.rate, current.rate) && mode.depthBits === current.depthBits,
   };
 }

@@ -10,7 +10,7 @@ import { samplePlan } from '../../arbitraries/sample-plans';
 
 const plan = samplePlan('flat');
 
-test('rowsOfRates has the usual eight and the own rate once, slowest first', () => {
+test('rowsOfRates has the usual nine and the own rate once, slowest first', () => {
   const own = {
     ...plan,
     picture: { ...plan.picture, base: { ...plan.picture.base, rate: { frames: 24_000, seconds: 1001 } } },
@@ -18,7 +18,7 @@ test('rowsOfRates has the usual eight and the own rate once, slowest first', () 
   const hertz = rowsOfRates(own).map(({ frames, seconds }) => frames / seconds);
   expect(hertz).toEqual([...hertz].sort((a, b) => a - b));
   expect(hertz.filter((rate) => Math.abs(rate - 23.976) < 0.001)).toHaveLength(1);
-  expect(hertz).toEqual(expect.arrayContaining([24, 25, 30, 48, 50, 60, 100, 120]));
+  expect(hertz).toEqual(expect.arrayContaining([24, 25, 30_000 / 1001, 30, 48, 50, 60, 100, 120]));
 });
 
 test('rateTable never carries more panels on a port at a faster rate or a greater depth', () => {
@@ -77,3 +77,49 @@ test('rateTable comes to what the plan comes to when a cell is kept and nothing 
     }
   }
 });
+
+const asked = [
+  { frames: 24, seconds: 1 },
+  { frames: 25, seconds: 1 },
+  { frames: 30_000, seconds: 1001 },
+  { frames: 48, seconds: 1 },
+  { frames: 60, seconds: 1 },
+];
+
+// Several rates asked of one stage. 3840 Hz is 160 x 24, 80 x 48 and 64 x 60, but 153.6 x 25 and 128.128 x 30000/1001: panels that
+// lock go down to a whole multiple, fixed ones are out of step.
+test.each([
+  ['locked', []],
+  ['fixed', [25, 30_000 / 1001]],
+] as const)(
+  'rateTable of one stage at 24, 25, 29.97, 48 and 60: %s panels of 3840 Hz are out of step at %j',
+  (refreshMode, odd) => {
+    const stage = twoSurfaces();
+    const panels = stage.catalogue.panels.map((panel) => ({
+      ...panel,
+      light: { ...panel.light, refreshHz: 3840, refreshMode },
+    }));
+    const single = { ...stage.picture, base: { ...stage.picture.base, pictures: 1 }, bySurface: [] };
+    const cells = [
+      ...rateTable(
+        { ...stage, picture: single, catalogue: { ...stage.catalogue, panels } },
+        null,
+        createEvaluator().evaluate,
+      ),
+    ];
+    const inQuestion = cells.filter(({ mode: { rate } }) =>
+      asked.some(({ frames, seconds }) => frames * rate.seconds === rate.frames * seconds),
+    );
+    // Each rate at 8, 10 and 12 bit.
+    expect(inQuestion).toHaveLength(15);
+    const outOfStep = inQuestion
+      .filter(({ refresh }) => refresh !== null)
+      .map(({ mode: { rate } }) => rate.frames / rate.seconds);
+    expect([...new Set(outOfStep)]).toEqual(odd);
+    // What would have to change is said of every cell that does not fit, and every cell that fits has its ports and processors.
+    for (const { stop, ports, processors, panelsAPort } of inQuestion) {
+      if (stop === null) expect(Math.min(ports, processors, panelsAPort!)).toBeGreaterThan(0);
+      else expect(stop.sentence.length).toBeGreaterThan(0);
+    }
+  },
+);

@@ -21,13 +21,13 @@ export function DelayGiven() {
         <MillisecondsField path={['delay', 'mostMs']} label="The shoot bears" least={0} absent="not stated" />
       </div>
       {steps.map((step, index) => (
-        <div className="fields" key={step.id}>
+        <div className="delay-step" key={step.id}>
           <PlanText path={[...list, index, 'name']} label="Step" />
           <PlanUnit path={[...list, index, 'frames']} label="Frames" unit="count" least={0} />
           <MillisecondsField path={[...list, index, 'ms']} label="and besides" least={0} />
           <StepSurfaces path={[...list, index, 'surfaceIds']} />
           <RemoveButton list={list} index={index} label={`step ${step.name}`}>
-            Remove {step.name}
+            Remove<span className="unseen"> {step.name}</span>
           </RemoveButton>
         </div>
       ))}

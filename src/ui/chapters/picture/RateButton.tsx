@@ -4,7 +4,7 @@ import { StatusGlyph } from '../../widgets/StatusGlyph';
 
 export interface RateButtonProps {
   readonly cell: RateCell;
-  /** Id of the sentence that says what stops it, and the sentence. */
+  /** Id of the sentence that says what stands against it, and the sentence. */
   readonly describedBy?: string;
   readonly reason?: string;
   /** False while its figures are those of an earlier plan. */
@@ -19,10 +19,11 @@ function counted(count: number, one: string): string {
   return `${count} ${one}${count === 1 ? '' : one.endsWith('s') ? 'es' : 's'}`;
 }
 
-/** One rate and depth: fits or not, panels a port, ports, processors. */
+/** One rate and depth: fits or not, whether panels refresh in step, panels a port, ports, processors. */
 export function RateButton({ cell, describedBy, reason, isCurrent, isPreviewed, apart, onPreview }: RateButtonProps) {
-  const { mode, panelsAPort, ports, processors, stop, current } = cell;
-  const fits = stop === null ? 'fits' : 'does not fit';
+  const { mode, panelsAPort, ports, processors, stop, refresh, current } = cell;
+  const status = stop !== null ? 'stop' : refresh !== null ? 'watch' : 'pass';
+  const fits = { stop: 'does not fit', watch: 'fits, refresh is no whole multiple', pass: 'fits' }[status];
   const now = apart.length === 0 ? 'runs now' : `runs now, not ${apart.join(', ')}`;
   return (
     <button
@@ -36,7 +37,7 @@ export function RateButton({ cell, describedBy, reason, isCurrent, isPreviewed, 
       onClick={onPreview}
     >
       <span className="rate-head">
-        <StatusGlyph status={stop === null ? 'pass' : 'stop'} silent />
+        <StatusGlyph status={status} silent />
         <span>{panelsAPort ?? 0} a port</span>
       </span>
       <span className="rate-more">{counted(ports, 'port')}</span>

@@ -115,7 +115,7 @@ export function RateTable() {
           </table>
         </section>
         {reasons.length > 0 && (
-          <ul className="stops" aria-label="What stops it">
+          <ul className="stops" aria-label="What stands against it">
             {reasons.map(({ sentence, cells: stopped }, at) => (
               <li key={sentence} id={`${id}-${at}`}>
                 <b>{stopped.map(({ mode }) => modeWords(mode)).join('; ')}:</b> {sentence}

@@ -13,12 +13,13 @@ const stop = (sentence: string): Check => ({
   where: [],
   sentence,
 });
-const cell = (frames: number, sentence: string | null): RateCell => ({
+const cell = (frames: number, sentence: string | null, refresh: string | null = null): RateCell => ({
   mode: { rate: { frames, seconds: 1 }, depthBits: 8, pictures: 1 },
   panelsAPort: 1,
   ports: 1,
   processors: 1,
   stop: sentence === null ? null : stop(sentence),
+  refresh: refresh === null ? null : stop(refresh),
   current: false,
 });
 
@@ -35,4 +36,13 @@ test('groupStops says each sentence once, with the cells it stops in the order o
 
 test('groupStops of cells that all fit is empty', () => {
   expect(groupStops([cell(24, null)], () => 'no')).toEqual([]);
+});
+
+test('groupStops says of a cell that fits what is odd of its refresh, and of one that does not what stops it', () => {
+  const cells = [cell(25, null, 'no multiple'), cell(50, 'few ports', 'no multiple'), cell(100, null, 'no multiple')];
+  const groups = groupStops(cells, ({ sentence }) => sentence);
+  expect(groups.map(({ sentence, cells: found }) => [sentence, found.map(({ mode }) => mode.rate.frames)])).toEqual([
+    ['no multiple', [25, 100]],
+    ['few ports', [50]],
+  ]);
 });
