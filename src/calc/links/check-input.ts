@@ -1,7 +1,7 @@
 import type { Check } from '../chapter';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
-import type { LinksInputs } from './compute-links';
+import type { LinksInputs, SendingNode } from './compute-links';
 import type { SurfaceLinks } from './link-result';
 
 /**
@@ -11,10 +11,7 @@ import type { SurfaceLinks } from './link-result';
 export function checkInput(inputs: LinksInputs, table: SurfaceTable, links: SurfaceLinks): Check[] {
   const limitGbps = inputs.ports.surfaces.find(({ surfaceId }) => surfaceId === table.surfaceId)?.processor?.canvas
     .inputGbps;
-  const isShared = inputs.nodes.some(
-    ({ surfaceId, crops, canvasWidth, canvasHeight }) =>
-      surfaceId === table.surfaceId && crops.some(({ width, height }) => width < canvasWidth || height < canvasHeight),
-  );
+  const isShared = sendsMore(inputs.nodes.filter(({ surfaceId }) => surfaceId === table.surfaceId));
   if (!isShared || limitGbps === undefined || limitGbps === null || links.payloadBps === null) return [];
   const limit = limitGbps * 1e9;
   const fits = links.payloadBps <= limit;
@@ -27,7 +24,15 @@ export function checkInput(inputs: LinksInputs, table: SurfaceTable, links: Surf
       limit,
       unit: 'bps',
       where: [{ kind: 'surface', name: table.letter }],
-      sentence: `The whole canvas of a node of ${surfaceWords(table)} needs {measured}; the input of each processor that takes its part of it carries {limit}.`,
+      sentence: `The whole canvas of a node of ${surfaceWords(table)} needs {measured}; the input of each processor that takes its part of it carries {limit}.${fits ? '' : ' Let fewer zones share a node.'}`,
     },
   ];
+}
+
+/** Whether a node sends more than the largest part that a processor takes: the last zone's part may be smaller than its canvas. */
+function sendsMore(nodes: readonly SendingNode[]): boolean {
+  const crops = nodes.flatMap((node) => node.crops);
+  const width = Math.max(...crops.map((crop) => crop.width));
+  const height = Math.max(...crops.map((crop) => crop.height));
+  return nodes.some(({ canvasWidth, canvasHeight }) => canvasWidth > width || canvasHeight > height);
 }

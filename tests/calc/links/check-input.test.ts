@@ -17,3 +17,11 @@ test('checkInput leaves to the zones what is one processor alone, and an input t
   expect(checks(1, 1)).toEqual([]);
   expect(checks(4, null)).toEqual([]);
 });
+
+test('checkInput takes a canvas with blank columns in the last zone for one processor alone', () => {
+  const { inputs, results } = linked([{ canvases: [{ width: 3840, height: 2160 }] }], { inputGbps: 20 });
+  const [node] = inputs.nodes;
+  const narrow = { ...node!, crops: [{ processor: 2, width: 100, height: 2160 }] };
+  const nodes = [node!, narrow];
+  expect(checkInput({ ...inputs, nodes }, inputs.surfaces.surfaces[0]!, results.surfaces[0]!)).toEqual([]);
+});
