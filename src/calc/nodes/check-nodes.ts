@@ -3,6 +3,7 @@ import { checkSurfaceNames } from '../surfaces/check-surface-names';
 import { checkAddresses } from './check-addresses';
 import { checkCanvases } from './check-canvases';
 import { checkDelays } from './check-delays';
+import { checkLongestSide } from './check-longest-side';
 import { checkSync } from './check-sync';
 import type { NodesInputs } from './compute-nodes';
 import type { NodesResults } from './node-result';
@@ -23,6 +24,7 @@ export function checkNodes(inputs: NodesInputs, results: NodesResults): Check[] 
       called: 'nodes by surface',
     }),
     ...checkCanvases(inputs, results),
+    ...checkLongestSide(results),
     ...checkDelays(inputs.delay, surfaces, results.delays),
     ...checkSync(
       inputs.sync.reference,

@@ -1,0 +1,91 @@
+import { csvParse } from 'd3-dsv';
+import { unzipSync } from 'fflate';
+import { validateBytes } from 'gltf-validator';
+import { PNG } from 'pngjs';
+import { goToChapter } from './support/go-to-chapter';
+import { figuresAreThere, openWorkbench } from './support/open-workbench';
+import { dropFile, fixture, savedBy } from './support/plan-file';
+import { expect, test } from './support/test';
+
+test('the whole set is made beside the page and saved: pictures at their exact size, borders where the pixel map has panels', async ({
+  page,
+}) => {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/flat.json'));
+  await figuresAreThere(page);
+  await goToChapter(page, 'Outputs');
+  const { name, bytes } = await savedBy(page, page.getByRole('button', { name: 'Save the whole set' }));
+  expect(name).toMatch(/outputs\.zip$/);
+  const files = unzipSync(bytes);
+  const rows = csvParse(new TextDecoder().decode(files['pixel-map.csv']));
+  expect(rows.length).toBeGreaterThan(50);
+  for (let i = 0; i < 10; i++) {
+    const row = rows[Math.floor((i * (rows.length - 1)) / 9)]!;
+    const picture = PNG.sync.read(Buffer.from(files[`pictures/${row.node}.png`]!));
+    const at = (x: number, y: number) => [
+      ...picture.data.subarray((y * picture.width + x) * 4, (y * picture.width + x) * 4 + 3),
+    ];
+    const [x, y, width, height] = [row.canvasX, row.canvasY, row.width, row.height].map(Number) as [
+      number,
+      number,
+      number,
+      number,
+    ];
+    expect(at(x, y)).toEqual([255, 255, 255]);
+    expect(at(x + width - 1, y + height - 1)).toEqual([255, 255, 255]);
+    expect(at(x + 1, y + 1)).not.toEqual([255, 255, 255]);
+  }
+  const { issues } = await validateBytes(files['stage.glb']!);
+  expect([issues.numErrors, issues.numWarnings]).toEqual([0, 0]);
+});
+
+test('one node’s picture, the pixel map and the geometry are saved each by its button', async ({ page }) => {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/flat.json'));
+  await figuresAreThere(page);
+  await goToChapter(page, 'Outputs');
+  const picture = await savedBy(page, page.getByRole('button', { name: 'Save the test picture of N1 in 16 bits' }));
+  expect(picture.name).toMatch(/N1 16 bit\.png$/);
+  const { width, height, depth } = PNG.sync.read(picture.bytes) as PNG & { depth: number };
+  expect(depth).toBe(16);
+  await expect(page.getByRole('main')).toContainText(`${width} × ${height}`);
+  const map = await savedBy(page, page.getByRole('button', { name: 'Save the pixel map as CSV' }));
+  expect(map.bytes.toString('utf8').split('\r\n')[0]).toBe(
+    'panel,surface,column,row,canvasX,canvasY,width,height,turn,node,processor,breakout,port,place',
+  );
+  const geometry = await savedBy(page, page.getByRole('button', { name: 'Save the geometry as glTF' }));
+  expect(geometry.bytes.toString('latin1', 0, 4)).toBe('glTF');
+  const obj = unzipSync((await savedBy(page, page.getByRole('button', { name: 'Save the geometry as OBJ' }))).bytes);
+  expect(Object.keys(obj)).toEqual(['stage.obj', 'stage.mtl']);
+});
+
+test('previews are painted, and the switch puts the pictures on the model and takes them off', async ({ page }) => {
+  await openWorkbench(page);
+  await goToChapter(page, 'Outputs');
+  const preview = page.getByRole('img', { name: 'Test picture of N1' });
+  await expect(preview).toBeVisible();
+  // Painted: more than one colour in the middle of it.
+  const colours = () =>
+    preview.evaluate((canvas: HTMLCanvasElement) => {
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+      return new Set(new Uint32Array(data.buffer)).size;
+    });
+  await expect.poll(colours).toBeGreaterThan(50);
+  await page.getByRole('switch', { name: 'Test picture on the stage' }).check();
+  const nodes = await page.getByRole('img', { name: /^Test picture of N/ }).count();
+  const model = page.getByRole('img', { name: /^The stage as a model/ });
+  await expect(model).toHaveAttribute('data-pictures', `${nodes}`, { timeout: 30_000 });
+  await page.getByRole('switch', { name: 'Test picture on the stage' }).uncheck();
+  await expect(model).not.toHaveAttribute('data-pictures');
+});
+
+test('making the set can be stopped, and the page goes on', async ({ page }) => {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/ring-feet.json'));
+  await figuresAreThere(page);
+  await goToChapter(page, 'Outputs');
+  await expect(page.getByRole('img', { name: /^Test picture of N/ })).toHaveCount(8, { timeout: 30_000 });
+  await page.getByRole('button', { name: 'Save the whole set' }).click();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect(page.getByText('Stopped before it was done.')).toBeVisible();
+});
