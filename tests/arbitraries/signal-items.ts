@@ -120,7 +120,7 @@ export function wiredZones(shapes: readonly ZoneShape[]): WiredZones {
   return {
     renderNodes: zones.map(() => ({ itemId: 'node' })),
     spareNodes: 0,
-    zones: { zones, surfaces: [], processors: zones.length, nodes: zones.length },
+    zones: { zones, surfaces: [], processors: zones.length },
     runs: {
       runs,
       order: Uint32Array.from({ length: start }, (_, i) => i),

@@ -110,7 +110,6 @@ export const smallStage: Recorded = {
       ],
       surfaces: [],
       processors: 1,
-      nodes: 1,
     },
   },
   runs: {

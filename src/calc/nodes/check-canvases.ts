@@ -127,9 +127,10 @@ function checkChosen(fed: Fed): Check {
 }
 
 function checkPixels(fed: Fed, item: Pick<Node, 'canvasPixels'>): Check {
-  const { summary, table } = fed;
+  const { summary, table, nodes } = fed;
   const measured = summary.canvasWidth * summary.canvasHeight;
   const limit = item.canvasPixels;
+  const isShared = nodes.some(({ crops }) => crops.length > 1);
   return {
     ...base(fed, 'canvas'),
     severity: limit === null ? 'offer' : measured > limit ? 'stop' : 'pass',
@@ -139,7 +140,7 @@ function checkPixels(fed: Fed, item: Pick<Node, 'canvasPixels'>): Check {
     sentence:
       limit === null
         ? `Not stated: the largest canvas of the render node. ${inCapitals(table)} needs {measured}.`
-        : `A canvas of ${surfaceWords(table)} has {measured}; the sheet of its render node says {limit}.`,
+        : `A canvas of ${surfaceWords(table)} has {measured}; the sheet of its render node says {limit}.${isShared && measured > limit ? ' Fewer zones on one node make it smaller.' : ''}`,
   };
 }
 

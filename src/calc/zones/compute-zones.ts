@@ -32,7 +32,7 @@ export function computeZones(inputs: ZonesInputs): ZonesResults {
     if (cut !== null) zones.push(...numbered(table, ports, cut, zones.length));
     return summary(inputs, table, picture, ports, cut, stopped);
   });
-  return { zones, surfaces, processors: zones.length, nodes: zones.length };
+  return { zones, surfaces, processors: zones.length };
 }
 
 function cutOf(

@@ -52,5 +52,4 @@ export interface ZonesResults {
   readonly zones: readonly Zone[];
   readonly surfaces: readonly SurfaceZones[];
   readonly processors: number;
-  readonly nodes: number;
 }

@@ -52,6 +52,11 @@ describe('checkCanvases', () => {
     expect(at(320_000)).toMatchObject({ severity: 'pass', measured: 320_000, limit: 320_000 });
     expect(at(319_999)).toMatchObject({ severity: 'stop', measured: 320_000, limit: 319_999 });
     expect(at(null)).toMatchObject({ severity: 'offer', measured: 320_000, limit: null });
+    // 1000 x 800 on one node for all three zones.
+    const nodeItems = [{ ...plainNode, canvasPixels: 400_000 }];
+    const shared = checkOf(plainNodes({ ...stage, feed: { zonesANode: null }, nodeItems }), 'nodes.canvas.A');
+    expect(shared).toMatchObject({ severity: 'stop', measured: 800_000 });
+    expect(shared?.sentence).toContain('Fewer zones');
   });
 
   // Common practice, no source: four processors are given the same canvas by one computer; where it has fewer outputs, the

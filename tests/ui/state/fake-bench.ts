@@ -12,7 +12,7 @@ export function fakeEvaluation(plan: Plan, columns = 12): Evaluation {
   const chapter = <T>(results: T) => ({ results, checks: [], working: [] });
   return {
     surfaces: parts.surfaces,
-    zones: chapter({ zones: parts.zones, surfaces: [], processors: 1, nodes: 1 }),
+    zones: chapter({ zones: parts.zones, surfaces: [], processors: 1 }),
     runs: chapter(parts.runs),
     power: chapter(parts.power),
     // A node for each zone, as wide as it.
