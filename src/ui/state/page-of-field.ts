@@ -27,6 +27,9 @@ const owners: readonly (readonly [start: string, page: PageId])[] = [
   ['wish', 'wish'],
 ];
 
+/** A surface is fed by its node, but for the link. */
+const surfaceLink = /^feed\.bySurface\[\d+\]\.linkId$/;
+
 function startsWithKey(path: string, start: string): boolean {
   if (!path.startsWith(start)) return false;
   const next = path[start.length];
@@ -35,6 +38,7 @@ function startsWithKey(path: string, start: string): boolean {
 
 /** The page that owns the field at a path such as 'walls[0].path[2].columns'; null where none does (name, revision, note). */
 export function pageOfField(path: string): PageId | null {
+  if (surfaceLink.test(path)) return 'links';
   let found: readonly [string, PageId] | undefined;
   for (const owner of owners) {
     if (startsWithKey(path, owner[0]) && (!found || owner[0].length > found[0].length)) found = owner;

@@ -42,6 +42,8 @@ test('carryCanvas is held against fifty timings and more', () => {
 
 test('carryCanvas says why not: the clock of TMDS, the depth of its first version, the payload of DisplayPort', () => {
   expect(carry('hdmi-tmds-340', 3840, 2160)).toMatchObject({ fits: false, whyNot: 'clock' });
+  // 522.614 MHz is below 600, its character rate at 10 bit (653.268 MHz) is not.
+  expect(carry('hdmi-tmds-600', 3840, 2160, mode(60, 10))).toMatchObject({ fits: false, whyNot: 'clock' });
   expect(carry('hdmi-tmds-165', 1280, 720, mode(24, 10))).toMatchObject({ fits: false, whyNot: 'depth' });
   expect(carry('displayport-hbr2', 7680, 4320)).toMatchObject({ fits: false, whyNot: 'payload' });
   expect(carry('displayport-hbr2', 100, 100, mode(72), cta)).toMatchObject({

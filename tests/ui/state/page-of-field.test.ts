@@ -10,6 +10,8 @@ test.each([
   ['signal.bySurface[1].zonesUp', 'zones'],
   ['heat.people', 'heat'],
   ['feed.linkId', 'links'],
+  ['feed.bySurface[0].linkId', 'links'],
+  ['feed.bySurface[0].canvas', 'nodes'],
   ['feed.zonesANode', 'nodes'],
   ['wishful', null],
   ['name', null],
