@@ -2,6 +2,7 @@ import type { NodesResults } from '../calc/nodes/node-result';
 import type { SurfaceSet } from '../calc/surfaces/surface-table';
 import type { Zone } from '../calc/zones/zone-result';
 import { counted } from '../units/counted';
+import { panelOfZone } from './panel-of-zone';
 import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 
@@ -47,14 +48,7 @@ export function scheduleNodes({ surfaces, zones, nodes }: NodesParts): Schedule 
         node.offsetY,
       ];
     },
-    panelOf: (index) => {
-      const zone = zones[crops[index]!.crop.zone]!;
-      const s = surfaces.surfaces.findIndex((table) => table.surfaceId === zone.surfaceId);
-      const table = surfaces.surfaces[s];
-      if (table === undefined) return null;
-      const local = table.at[(zone.firstColumn - 1) * table.rows + zone.firstRow - 1] ?? -1;
-      return local < 0 ? null : surfaces.offsets[s]! + local;
-    },
+    panelOf: (index) => panelOfZone(surfaces, zones[crops[index]!.crop.zone]!),
     totals: [counted(nodes.length, 'node'), counted(crops.length, 'processor'), ...new Array<null>(9).fill(null)],
   };
 }

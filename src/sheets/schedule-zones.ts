@@ -1,4 +1,5 @@
 import { counted } from '../units/counted';
+import { panelOfZone } from './panel-of-zone';
 import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
 import type { StageParts } from './stage-parts';
@@ -36,14 +37,7 @@ export function scheduleZones({ surfaces, zones }: Pick<StageParts, 'surfaces' |
         zone.ports,
       ];
     },
-    panelOf: (index) => {
-      const zone = zones[index]!;
-      const s = surfaces.surfaces.findIndex((table) => table.surfaceId === zone.surfaceId);
-      const table = surfaces.surfaces[s];
-      if (table === undefined) return null;
-      const local = table.at[(zone.firstColumn - 1) * table.rows + zone.firstRow - 1] ?? -1;
-      return local < 0 ? null : surfaces.offsets[s]! + local;
-    },
+    panelOf: (index) => panelOfZone(surfaces, zones[index]!),
     totals: [
       null,
       counted(zones.length, 'zone'),

@@ -40,21 +40,14 @@ function checkUnique(addresses: Addresses, devices: readonly DeviceAddress[]): C
 /** Devices without an address, or with the one of the network itself or of its broadcasts. */
 function checkHosts(addresses: Addresses, devices: readonly DeviceAddress[]): Check {
   const odd = devices.filter(({ address }) => address === null || !isHost(readIpv4(address), addresses.prefixBits));
-  const base = { ...common, id: 'nodes.addresses-hosts', measured: odd.length };
-  const [first] = odd;
-  if (first === undefined) {
-    return { ...base, severity: 'pass', where: [], sentence: 'Every device has an address of a host of its network.' };
-  }
-  return {
-    ...base,
-    severity: 'watch',
-    where: placesOf(odd),
-    sentence:
-      first.address === null
-        ? `The network has no address left from ${first.device} on; devices without one of a host: {measured}.`
-        : `${first.device} has the address of its network itself or of its broadcasts; devices without one of a host: {measured}.`,
-    fix: anew(addresses, devices),
-  };
+  return checkOdd(addresses, devices, odd, {
+    id: 'nodes.addresses-hosts',
+    pass: 'Every device has an address of a host of its network.',
+    watch: ({ device, address }) =>
+      address === null
+        ? `The network has no address left from ${device} on; devices without one of a host: {measured}.`
+        : `${device} has the address of its network itself or of its broadcasts; devices without one of a host: {measured}.`,
+  });
 }
 
 function isHost(address: number, prefixBits: number): boolean {
@@ -64,18 +57,31 @@ function isHost(address: number, prefixBits: number): boolean {
 
 function checkPrivate(addresses: Addresses, devices: readonly DeviceAddress[]): Check {
   const odd = devices.filter(({ address }) => address !== null && !isPrivateIpv4(readIpv4(address)));
-  const base = { ...common, id: 'nodes.addresses-private', measured: odd.length };
+  return checkOdd(addresses, devices, odd, {
+    id: 'nodes.addresses-private',
+    pass: 'All addresses are private ones.',
+    watch: ({ device }) =>
+      `${device} has an address that may be somebody else's in the world; devices with one that is not private: {measured}.`,
+  });
+}
+
+interface Saying {
+  readonly id: string;
+  readonly pass: string;
+  /** Said of the first that is odd. */
+  readonly watch: (first: DeviceAddress) => string;
+}
+
+function checkOdd(
+  addresses: Addresses,
+  devices: readonly DeviceAddress[],
+  odd: readonly DeviceAddress[],
+  { id, pass, watch }: Saying,
+): Check {
   const [first] = odd;
-  if (first === undefined) {
-    return { ...base, severity: 'pass', where: [], sentence: 'All addresses are private ones.' };
-  }
-  return {
-    ...base,
-    severity: 'watch',
-    where: placesOf(odd),
-    sentence: `${first.device} has an address that may be somebody else's in the world; devices with one that is not private: {measured}.`,
-    fix: anew(addresses, devices),
-  };
+  const base = { ...common, id, measured: odd.length };
+  if (first === undefined) return { ...base, severity: 'pass', where: [], sentence: pass };
+  return { ...base, severity: 'watch', where: placesOf(odd), sentence: watch(first), fix: anew(addresses, devices) };
 }
 
 function placesOf(devices: readonly DeviceAddress[]): Place[] {
