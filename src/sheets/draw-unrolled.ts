@@ -1,4 +1,5 @@
 import type { SurfaceTable } from '../calc/surfaces/surface-table';
+import { zoneOfPanels } from '../calc/zones/zone-of-panels';
 import { counted } from '../units/counted';
 import { dataChains, powerChains } from './chains';
 import { cutStrips } from './cut-strips';
@@ -15,7 +16,6 @@ import { tintLegend } from './tint-legend';
 import { noTint, type Tint, tintPanels } from './tint-panels';
 import { traceEdges } from './trace-edges';
 import { type From, layOutUnrolled, type StripLayout, type UnrolledGrid } from './unrolled-grid';
-import { zoneOfPanels } from './zone-of-panels';
 
 export interface UnrolledOptions {
   readonly surfaceId: string;

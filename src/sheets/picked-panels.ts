@@ -1,5 +1,5 @@
+import { zonePanels } from '../calc/zones/zone-of-panels';
 import type { StageParts } from './stage-parts';
-import { zonePanels } from './zone-of-panels';
 
 /** What can be picked on a stage; indices are those of the evaluation's lists, a panel's number runs through all surfaces. */
 export type Picked =

@@ -1,5 +1,5 @@
+import { zonePanels } from '../calc/zones/zone-of-panels';
 import type { StageParts } from './stage-parts';
-import { zonePanels } from './zone-of-panels';
 
 /** What the panels' light colours tell apart; texts say the same, so that a black and white print loses nothing. */
 export type Tint = 'none' | 'port' | 'processor' | 'circuit' | 'leg';

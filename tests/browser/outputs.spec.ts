@@ -2,6 +2,7 @@ import { csvParse } from 'd3-dsv';
 import { unzipSync } from 'fflate';
 import { validateBytes } from 'gltf-validator';
 import { PNG } from 'pngjs';
+import { cornersOfRow, readPng } from '../files/read-png';
 import { goToChapter } from './support/go-to-chapter';
 import { figuresAreThere, openWorkbench } from './support/open-workbench';
 import { dropFile, fixture, savedBy } from './support/plan-file';
@@ -21,19 +22,10 @@ test('the whole set is made beside the page and saved: pictures at their exact s
   expect(rows.length).toBeGreaterThan(50);
   for (let i = 0; i < 10; i++) {
     const row = rows[Math.floor((i * (rows.length - 1)) / 9)]!;
-    const picture = PNG.sync.read(Buffer.from(files[`pictures/${row.node}.png`]!));
-    const at = (x: number, y: number) => [
-      ...picture.data.subarray((y * picture.width + x) * 4, (y * picture.width + x) * 4 + 3),
-    ];
-    const [x, y, width, height] = [row.canvasX, row.canvasY, row.width, row.height].map(Number) as [
-      number,
-      number,
-      number,
-      number,
-    ];
-    expect(at(x, y)).toEqual([255, 255, 255]);
-    expect(at(x + width - 1, y + height - 1)).toEqual([255, 255, 255]);
-    expect(at(x + 1, y + 1)).not.toEqual([255, 255, 255]);
+    const { rgb } = readPng(files[`pictures/${row.node}.png`]!);
+    const { outer, inner } = cornersOfRow(row);
+    for (const corner of outer) expect(rgb(...corner)).toEqual([255, 255, 255]);
+    for (const corner of inner) expect(rgb(...corner)).not.toEqual([255, 255, 255]);
   }
   const { issues } = await validateBytes(files['stage.glb']!);
   expect([issues.numErrors, issues.numWarnings]).toEqual([0, 0]);

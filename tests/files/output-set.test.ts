@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { csvParse } from 'd3-dsv';
 import { validateBytes } from 'gltf-validator';
-import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { createEvaluator } from '../../src/calc/evaluate';
 import { meshFiles, outputSet, pictureFile } from '../../src/files/output-set';
 import { parsePlan } from '../../src/plan/parse-plan';
 import { outputsOf } from '../../src/sheets/outputs-of';
 import { readGlb } from './read-glb';
+import { cornersOfRow, readPng } from './read-png';
 
 function openSample(name: string) {
   const parsed = parsePlan(readFileSync(`fixtures/plans/${name}.json`, 'utf8'));
@@ -48,55 +48,36 @@ test('the pixel map covers every panel once', () => {
   expect(new Set(rows.map(({ panel }) => panel)).size).toBe(rows.length);
 });
 
+/** Pictures as another program decodes them, each once. */
+const pictureOf = new Map(nodes.map(({ name }) => [name, readPng(fileOf(`pictures/${name}.png`))]));
+
 test('pictures are decoded by another program at the exact size of the canvas, with borders where the pixel map has panels', () => {
   for (const { name, canvasWidth, canvasHeight } of nodes) {
-    const picture = PNG.sync.read(Buffer.from(fileOf(`pictures/${name}.png`)));
-    expect([picture.width, picture.height]).toEqual([canvasWidth, canvasHeight]);
+    expect(pictureOf.get(name)).toMatchObject({ width: canvasWidth, height: canvasHeight });
   }
   for (const index of ten) {
     const row = rows[index]!;
-    const picture = PNG.sync.read(Buffer.from(fileOf(`pictures/${row.node}.png`)));
-    const rgb = (x: number, y: number) => [
-      ...picture.data.subarray((y * picture.width + x) * 4, (y * picture.width + x) * 4 + 3),
-    ];
-    const [x, y, width, height] = [row.canvasX, row.canvasY, row.width, row.height].map(Number) as [
-      number,
-      number,
-      number,
-      number,
-    ];
-    // The four corners of the panel's border are white, the pixels just inside them are not.
-    for (const [right, down] of [
-      [0, 0],
-      [width - 1, 0],
-      [0, height - 1],
-      [width - 1, height - 1],
-    ] as const) {
-      expect(rgb(x + right, y + down)).toEqual([255, 255, 255]);
-      const inward = (at: number) => (at === 0 ? 1 : at - 1);
-      expect(rgb(x + inward(right), y + inward(down))).not.toEqual([255, 255, 255]);
-    }
+    const { rgb } = pictureOf.get(row.node!)!;
+    const { outer, inner } = cornersOfRow(row);
+    for (const corner of outer) expect(rgb(...corner)).toEqual([255, 255, 255]);
+    for (const corner of inner) expect(rgb(...corner)).not.toEqual([255, 255, 255]);
   }
 });
 
 test('the grey ramp of ten panels, decoded by another program: level of 8 bits, and of 10 in the picture of 16', () => {
   const [node] = nodes;
-  const deep = pictureFile(inputs, 0, 16);
-  const [shallow, full] = [
-    PNG.sync.read(Buffer.from(fileOf(`pictures/${node!.name}.png`))),
-    PNG.sync.read(Buffer.from(deep.bytes), { skipRescale: true }),
-  ];
+  const shallow = pictureOf.get(node!.name)!;
+  const full = readPng(pictureFile(inputs, 0, 16).bytes, 16);
   const own = rows.filter((row) => row.node === node!.name && row.place !== '');
   for (let i = 0; i < 10; i++) {
     const row = own[Math.floor((i * (own.length - 1)) / 9)]!;
     const x = Number(row.canvasX) + Math.floor(Number(row.width) / 2);
-    // The second row of pixels of the ramp, which takes five stripes of 1/38 of the height above the border.
+    // The second row of pixels of the ramp, which takes five stripes of 0.026 of the height above the border.
     const stripe = Math.max(1, Math.round(Number(row.height) * 0.026));
     const y = Number(row.canvasY) + Number(row.height) - 1 - stripe * 5 + 1;
     const level = Math.floor((x * 1024) / node!.canvasWidth);
-    const at = (y * node!.canvasWidth + x) * 4;
-    expect([...shallow.data.subarray(at, at + 3)]).toEqual([level >> 2, level >> 2, level >> 2]);
-    expect(Array.from(full.data.subarray(at, at + 3), (value) => value >> 6)).toEqual([level, level, level]);
+    expect(shallow.rgb(x, y)).toEqual([level >> 2, level >> 2, level >> 2]);
+    expect(full.rgb(x, y).map((value) => value >> 6)).toEqual([level, level, level]);
   }
 });
 

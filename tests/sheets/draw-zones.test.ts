@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { zoneOfPanels } from '../../src/calc/zones/zone-of-panels';
 import { drawZones } from '../../src/sheets/draw-zones';
 import { layOutUnrolled } from '../../src/sheets/unrolled-grid';
-import { zoneOfPanels } from '../../src/sheets/zone-of-panels';
 import { stageFixture } from '../arbitraries/evaluation-fixture';
 import { lengthOf } from './polylines';
 

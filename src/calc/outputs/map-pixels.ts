@@ -1,5 +1,6 @@
 import type { NodesResults } from '../nodes/node-result';
-import type { SurfaceSet, SurfaceTable } from '../surfaces/surface-table';
+import type { SurfaceSet } from '../surfaces/surface-table';
+import { zoneOfPanels } from '../zones/zone-of-panels';
 import type { Zone } from '../zones/zone-result';
 
 /** Where every panel of the stage finds its pixels, by its number through all surfaces. */
@@ -19,15 +20,13 @@ export function mapPixels(
   zones: readonly Zone[],
   { nodes, nodeOfZone }: Pick<NodesResults, 'nodes' | 'nodeOfZone'>,
 ): PixelMap {
-  const zoneOf = new Int32Array(total).fill(-1);
+  const zoneOf = new Int32Array(total);
   const nodeOf = new Int32Array(total).fill(-1);
   const x = new Uint32Array(total);
   const y = new Uint32Array(total);
   surfaces.forEach((table, s) => {
     const offset = offsets[s]!;
-    zones.forEach((zone, z) => {
-      if (zone.surfaceId === table.surfaceId) fillZone(zoneOf, table, offset, zone, z);
-    });
+    zoneOf.set(zoneOfPanels(table, zones), offset);
     for (let local = 0; local < table.count; local++) {
       const panel = offset + local;
       const node = nodes[nodeOfZone[zoneOf[panel]!] ?? -1];
@@ -38,15 +37,4 @@ export function mapPixels(
     }
   });
   return { zoneOf, nodeOf, x, y };
-}
-
-function fillZone(zoneOf: Int32Array, table: SurfaceTable, offset: number, zone: Zone, index: number): void {
-  const lastColumn = Math.min(table.columns, zone.firstColumn + zone.columns - 1);
-  const lastRow = Math.min(table.rows, zone.firstRow + zone.rows - 1);
-  for (let column = zone.firstColumn; column <= lastColumn; column++) {
-    for (let row = zone.firstRow; row <= lastRow; row++) {
-      const local = table.at[(column - 1) * table.rows + row - 1]!;
-      if (local >= 0) zoneOf[offset + local] = index;
-    }
-  }
 }

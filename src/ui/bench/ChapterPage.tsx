@@ -23,13 +23,14 @@ export interface ChapterPageProps {
   readonly caution?: ReactNode;
 }
 
-/** The anatomy that all chapters share: Given, Result, Checks, Schedule, Working. */
+/** The anatomy that all chapters share: Given, Result, Checks, Schedule, Working. A page without checks of its own has none. */
 export function ChapterPage({ page, given, result, resultNote, schedule, scheduleNote, caution }: ChapterPageProps) {
   const about = pageById(page);
   const evaluation = useEvaluation((all) => all);
   const format = useFormat();
   const working = about.chapters.flatMap((chapter) => evaluation[chapter].working);
   const figures = headlineFigures(working, format);
+  const isChecked = about.chapters.length > 0 || page === 'summary';
   return (
     <>
       <h1 className="chapter-title" tabIndex={-1}>
@@ -42,9 +43,11 @@ export function ChapterPage({ page, given, result, resultNote, schedule, schedul
           {result ?? <FigureList figures={figures} />}
         </ChapterSection>
       )}
-      <ChapterSection title="Checks">
-        <CheckList checks={checksOfPage(evaluation, about)} />
-      </ChapterSection>
+      {isChecked && (
+        <ChapterSection title="Checks">
+          <CheckList checks={checksOfPage(evaluation, about)} />
+        </ChapterSection>
+      )}
       {schedule && (
         <ChapterSection title="Schedule" note={scheduleNote}>
           {schedule}

@@ -1,5 +1,5 @@
-import type { SurfaceTable } from '../calc/surfaces/surface-table';
-import type { Zone } from '../calc/zones/zone-result';
+import type { SurfaceTable } from '../surfaces/surface-table';
+import type { Zone } from './zone-result';
 
 /** Index in the zones' list of the zone that drives each panel of a surface; -1 where none does. */
 export function zoneOfPanels(table: SurfaceTable, zones: readonly Zone[]): Int32Array {

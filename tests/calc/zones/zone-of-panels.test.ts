@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { zoneOfPanels, zonePanels } from '../../src/sheets/zone-of-panels';
-import { stageFixture } from '../arbitraries/evaluation-fixture';
+import { zoneOfPanels, zonePanels } from '../../../src/calc/zones/zone-of-panels';
+import { stageFixture } from '../../arbitraries/evaluation-fixture';
 
 it('zoneOfPanels gives every panel the zone whose rectangle holds it, none to a hole', () => {
   const { surfaces, zones } = stageFixture({
