@@ -3,10 +3,11 @@ import type { NodesInputs } from './compute-nodes';
 import type { NodesResults, RenderNode, SurfaceDelay } from './node-result';
 
 const shared: Source = { kind: 'practice', text: 'a canvas is the rectangle round the zones of its node' };
+const tree: Source = { kind: 'practice', text: 'each splitter takes one outlet and gives its own' };
 const given: Source = { kind: 'given', text: 'steps of the delay as stated, at the rate of the camera' };
 
-/** Blank pixels of the first node of every surface, and the delay of every surface. */
-export function workNodes({ picture }: NodesInputs, { nodes, delays }: NodesResults): Step[] {
+/** Canvas and blank pixels of the first node of every surface, the delay of every surface, and the splitters of the sync. */
+export function workNodes({ picture, sync }: NodesInputs, { nodes, delays, sync: lines }: NodesResults): Step[] {
   return [
     ...nodes
       .filter((node, i) => nodes.findIndex(({ surfaceId }) => surfaceId === node.surfaceId) === i)
@@ -15,6 +16,7 @@ export function workNodes({ picture }: NodesInputs, { nodes, delays }: NodesResu
       const { letter, mode } = picture.surfaces.find(({ surfaceId }) => surfaceId === delay.surfaceId)!;
       return workDelay(letter, mode.rate, delay);
     }),
+    ...workSplitters(sync.outletsASplitter, lines),
   ];
 }
 
@@ -58,6 +60,31 @@ function workDelay(
       value: delay.ms / 1000,
       unit: 's',
       source: given,
+    },
+    {
+      figure: `delay of ${letter}`,
+      symbol: 'frames',
+      expression: 'delay * frames / seconds',
+      numbers: { delay: delay.ms / 1000, frames, seconds },
+      value: delay.frames!,
+      unit: 'count',
+      source: given,
+    },
+  ];
+}
+
+function workSplitters(outlets: number, lines: NodesResults['sync']): Step[] {
+  const splitters = lines.filter(({ kind }) => kind === 'splitter').length;
+  if (splitters === 0) return [];
+  return [
+    {
+      figure: 'splitters of the sync',
+      symbol: 'splitters',
+      expression: '1 + max(0, ceil((devices - outlets) / (outlets - 1)))',
+      numbers: { devices: lines.length - splitters, outlets },
+      value: splitters,
+      unit: 'count',
+      source: tree,
     },
   ];
 }

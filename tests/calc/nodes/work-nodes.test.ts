@@ -13,8 +13,11 @@ test('workNodes works out the canvas of each surface and its delay', () => {
   expect(steps.map(({ figure, value }) => [figure, value])).toEqual([
     ['canvas of N1', 320_000],
     ['blank pixels of N1', 0],
-    // Tracking 8 ms, render 2, sync 1, processor 1 and panel 1 frames of 40 ms, link 1 ms: 209 ms.
+    // Tracking 8 ms, render 2, sync 1, processor 1 and panel 1 frames of 40 ms, link 1 ms: 209 ms, 5.225 frames.
     ['delay of A', 0.209],
+    ['delay of A', 5.225],
+    // Four nodes with the spare one, three processors, a camera and a tracker: nine devices on splitters of eight outlets.
+    ['splitters of the sync', 2],
   ]);
 });
 
