@@ -37,6 +37,16 @@ describe('markDarkFromAbove', () => {
     expect([...partly.crosses.xyMm]).toEqual([-1000, 0, -500, 600]);
   });
 
+  it('turns the bars with the wall, towards its middle', () => {
+    // A ring of 36 columns: the middle of a front face is 250 / tan(5 deg) from the centre.
+    const ring = stageFixture({ columns: 36, rows: 4, jointDeg: 10 });
+    const [x1, y1, x2, y2, x3, y3] = markDarkFromAbove(ring, [40]).fields.xyMm;
+    expect(Math.hypot(x3! - x2!, y3! - y2!)).toBeCloseTo(900 / 4, 1);
+    const middle = Math.hypot((x1! + x2!) / 2, (y1! + y2!) / 2);
+    expect(middle).toBeCloseTo(250 / Math.tan((5 * Math.PI) / 180), 1);
+    expect(Math.hypot(x3!, y3!)).toBeLessThan(middle);
+  });
+
   it('crosses columns that are dark from top to bottom and strikes the others once', () => {
     // Columns 1 and 3 whole, 2 in part.
     const { fields, crosses } = markDarkFromAbove(parts, [0, 1, 2, 4, 6, 7, 8]);

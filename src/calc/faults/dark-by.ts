@@ -123,7 +123,8 @@ function addDark(model: FaultModel, damage: Damage, run: number, withReturns: bo
   }
   let dryUntil = last;
   if (withReturns && isFed(returnOf[run]!)) {
-    while (dryUntil >= first) if (stops(data.order[dryUntil--]!) || dryUntil + 1 === cutBefore) break;
+    // A cut needs no look from here: what stands before it is fed from the entry.
+    while (dryUntil >= first) if (stops(data.order[dryUntil--]!)) break;
   }
   for (let place = dry; place <= dryUntil; place++) dark.add(data.order[place]!);
 }

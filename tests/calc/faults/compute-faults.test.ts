@@ -39,6 +39,13 @@ describe('computeFaults', () => {
     expect(processor).toMatchObject({ panels: 9, panelsWithoutReturns: 9 });
   });
 
+  it('tells what a failure would cost without returns', () => {
+    const { passes: _, ...returned } = smallStage({ returnPorts: ['2A-02', null, null, null] });
+    const { worst } = computeFaults({ ...returned, panels: [] });
+    // Circuit D1-1 feeds the first row: behind it stand 8 panels, of which the return of the first run feeds C1 R2 and C1 R3.
+    expect(worst.find(({ name }) => name === 'circuit D1-1')).toMatchObject({ panels: 10, panelsWithoutReturns: 12 });
+  });
+
   it('of a stage without wiring has nothing, and nothing that is no number', () => {
     const none = { order: new Uint32Array(0) };
     const bare = computeFaults({

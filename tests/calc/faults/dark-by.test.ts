@@ -65,6 +65,9 @@ describe('without returns', () => {
     expect(lost('leg L3', { legs })).toEqual([2, 5, 8, 11]);
     expect(lost('leg L1', { legs })).toHaveLength(12);
     expect(lost('leg L2', { legs })).toEqual([1, 2, 4, 5, 7, 8, 10, 11]);
+    expect(lost('leg L1', { legs: ['L3', 'L3', 'L1-L2'] })).toEqual([2, 5, 8, 11]);
+    expect(lost('leg L2', { legs: ['L3', 'L3', 'L1-L2'] })).toEqual([2, 5, 8, 11]);
+    expect(lost('leg L2', { legs: ['L3', 'L3', 'L2-L3'] })).toEqual([2, 5, 8, 11]);
   });
 });
 

@@ -45,6 +45,8 @@ describe('findCulprit', () => {
     // Neighbours on the wall, but on two runs; and two of one run the wrong way round.
     'jumper C1 R1 to C2 R1',
     'jumper C1 R2 to C1 R1',
+    // The last of one run and the first of the next.
+    'jumper C1 R3 to C2 R1',
     'jumper C9 R1 to C9 R2',
     'power jumper C1 R1 to C1 R2',
   ])('finds nothing called %j', (text) => {

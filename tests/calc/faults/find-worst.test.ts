@@ -32,6 +32,16 @@ it('findWorst leaves out what darkens nothing', () => {
   expect(findWorst(makeFaultModel({ ...stage, power, nodes })).map(({ name }) => name)).not.toContain('node N2');
 });
 
+it('findWorst takes those that lose as much by their numbers', () => {
+  // 12 circuits of one column each, and no signal: legs, legs of the distro and the distro lose more.
+  const parts = stageFixture({ columns: 12, rows: 2, jointDeg: 0 });
+  const runs = { runs: [], order: new Uint32Array(0), runOf: new Int32Array(24).fill(-1) };
+  const nodes = { nodes: [], nodeOfZone: [] };
+  const model = makeFaultModel({ ...parts, runs, nodes, passes: new Uint8Array(24) });
+  const circuits = findWorst(model).filter(({ culprit }) => culprit.kind === 'circuit');
+  expect(circuits.map(({ name }) => name)).toEqual(['circuit D1-1', 'circuit D1-2', 'circuit D1-3']);
+});
+
 it('findWorst finds what trying every part finds', () => {
   const parts = stageFixture({ columns: 7, rows: 5, jointDeg: 0, zoneColumns: 3 });
   const nodes = { nodes: [{ name: 'N1' }], nodeOfZone: [0, 0, 0] };
