@@ -48,7 +48,7 @@ const desk = createDesk({
         isLarge: (plan) => estimatePanelCount(plan) > panelsHere,
         now: Date.now,
         locale,
-        drawing: { ...readViewMemory(localStore).drawing, surfaceId: null },
+        drawing: { ...readViewMemory(localStore).drawing, surfaceId: null, wires: false },
       },
       first,
     ),

@@ -9,6 +9,7 @@ import { EmptyState } from '../widgets/EmptyState';
 import { useFormat } from '../widgets/use-format';
 import { DrawingToolbar } from './DrawingToolbar';
 import { useDarkPanels } from './use-dark-panels';
+import { useHandWiring } from './use-hand-wiring';
 import { usePicked } from './use-picked';
 import { useStagePictures } from './use-stage-pictures';
 import { WayOfPanel } from './WayOfPanel';
@@ -38,6 +39,8 @@ function ChosenDrawing() {
   const { view, surfaceId, from, tint } = useDrawing();
   const picked = usePicked();
   const { dark, onMark } = useDarkPanels();
+  const hand = useHandWiring();
+  const wires = useBench((state) => state.page === 'runs' && state.drawing.wires);
   const documentKey = useBench((state) => state.documentKey);
   const actions = useActions();
   const format = useFormat();
@@ -60,5 +63,13 @@ function ChosenDrawing() {
   // Another document begins with all of it in view.
   if (view === 'stage') return <Stage key={documentKey} {...shared} pictures={pictures} />;
   if (view === 'above') return <FromAbove key={documentKey} {...shared} />;
-  return <Unrolled key={documentKey} {...shared} surfaceId={surface.surfaceId} from={from} />;
+  return (
+    <Unrolled
+      key={documentKey}
+      {...shared}
+      surfaceId={surface.surfaceId}
+      from={from}
+      onStroke={wires ? hand.stroke : null}
+    />
+  );
 }

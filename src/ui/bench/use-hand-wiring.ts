@@ -1,6 +1,7 @@
 import { entryCommand, type StepCommand, stepCommand } from '../../calc/runs/hand-changes/step-command';
 import { wayCommand } from '../../calc/runs/way-command';
 import { panelAt } from '../../calc/surfaces/panel-at';
+import type { Command } from '../../plan/commands';
 import type { WayOfWiring } from '../../plan/hand-change';
 import { selectRecomputing } from '../state/selectors';
 import { useActions, useBench, useBenchStore } from '../state/use-bench';
@@ -22,6 +23,13 @@ const sides = [
   ['below', 0, -1],
   ['above', 0, 1],
 ] as const;
+
+/** Counts strokes, so that each is an undo step of its own. */
+let strokes = 0;
+
+function isCut(command: Command): boolean {
+  return command.name === 'put-step' && command.args.change.kind === 'cut';
+}
 
 /** Wiring by hand: every step is one change that can be undone, or says why it means nothing. */
 export function useHandWiring() {
@@ -63,6 +71,29 @@ export function useHandWiring() {
     step(from: number, to: number): void {
       const { plan, evaluation } = store.getState();
       if (evaluation !== null) take(stepCommand(plan, evaluation, from, to), 'Changed by hand.');
+    },
+
+    /** A stroke over two panels joins or cuts between them; over more it joins what is not joined yet, as one change. */
+    stroke(panels: readonly number[]): void {
+      const mergeKey = `stroke ${++strokes}`;
+      let changes = 0;
+      for (let i = 1; i < panels.length; i++) {
+        const { plan, evaluation } = store.getState();
+        if (evaluation === null || selectRecomputing(store.getState())) return;
+        const found = stepCommand(plan, evaluation, panels[i - 1]!, panels[i]!);
+        if (panels.length > 2 && 'command' in found && isCut(found.command)) continue;
+        const outcome = 'reason' in found ? { refused: found.reason } : dispatch(found.command, { mergeKey });
+        if ('refused' in outcome) {
+          say(outcome.refused);
+          return;
+        }
+        changes++;
+      }
+      say(
+        changes > 0
+          ? 'Changed by hand. Undo takes it back.'
+          : 'These panels follow each other already. Drag over two of them to cut.',
+      );
     },
 
     begin(panel: number): void {

@@ -12,6 +12,7 @@ import { Shapes } from './Shapes';
 import { Texts } from './Texts';
 import { textHeights } from './text-heights';
 import { usePointer } from './use-pointer';
+import { useStroke } from './use-stroke';
 import { useView } from './use-view';
 import { ViewButtons } from './ViewButtons';
 import { type Margins, type Size, toDrawing } from './view';
@@ -47,11 +48,13 @@ interface DrawingViewProps {
   readonly dark: DarkMarks | null;
   /** Given while a press marks panels: the cursor goes there, and the panel is marked. */
   readonly onMark: ((panel: number) => void) | null;
+  /** Given while runs are wired by hand: told the panels of a drag, or two of the keyboard, from neighbour to neighbour. */
+  readonly onStroke?: ((panels: readonly number[]) => void) | null;
 }
 
 /** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
 export function DrawingView(props: DrawingViewProps) {
-  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect, dark, onMark } = props;
+  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect, dark, onMark, onStroke = null } = props;
   const selected = picked[0] ?? null;
   const { view, byHand, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
   const { onByHand } = props;
@@ -66,10 +69,12 @@ export function DrawingView(props: DrawingViewProps) {
     const panel = props.panelUnder(xMm, yMm);
     return panel < 0 ? null : panel;
   };
+  const stroke = useStroke(selected, panelAtPixel, onStroke);
   const pointer = usePointer({
     zoomBy,
     moveBy,
     onClick: (x, y) => pressPanel(panelAtPixel(x, y), props),
+    onStroke: onStroke === null ? null : (spot, phase) => stroke.draw(spot.x, spot.y, phase),
     onHover: (spot) => setHovered(spot === null ? null : panelAtPixel(spot.x, spot.y)),
   });
   const texts = useMemo(
@@ -100,6 +105,8 @@ export function DrawingView(props: DrawingViewProps) {
     else if (event.key === '-') zoomBy(0.8);
     else if (event.key === '0') showAll();
     else if ((event.key === ' ' || event.key === 'Enter') && onMark !== null && selected !== null) onMark(selected);
+    else if (event.key === 'Enter' && onStroke !== null && selected !== null) stroke.press();
+    else if (event.key === 'Escape' && stroke.held !== null) stroke.letGo();
     else if (event.key === 'Escape' && selected !== null) onSelect(null);
     else return;
     event.preventDefault();
@@ -112,7 +119,7 @@ export function DrawingView(props: DrawingViewProps) {
         ref={windowRef}
         className="board-window"
         role="application"
-        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel${onMark === null ? '' : ', space marks it as dark'}.`}
+        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel${onMark === null ? '' : ', space marks it as dark'}${onStroke === null ? '' : ', Enter on one panel and then on its neighbour joins two runs or cuts one'}.`}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys for moving and zooming
         tabIndex={0}
         onKeyDown={onKeyDown}
@@ -130,6 +137,9 @@ export function DrawingView(props: DrawingViewProps) {
                 d={visiblePath(outline, view, size)}
               />
             )}
+            {stroke.panels.length > 0 && (
+              <path className="overlay-stroke" d={visiblePath(outlineOf(stroke.panels), view, size)} />
+            )}
             {hovered !== null && <path className="overlay-hovered" d={visiblePath(outlineOf([hovered]), view, size)} />}
             <DimensionLines dimensions={drawing.dimensions} view={view} />
             <Texts texts={texts} />
@@ -140,7 +150,10 @@ export function DrawingView(props: DrawingViewProps) {
         <ViewButtons onCloser={() => zoomBy(1.25)} onFarther={() => zoomBy(0.8)} onAll={showAll} />
         {view !== null && <ScaleBar scale={view.scale} lengths={props.lengths} format={props.format} />}
         <Legend entries={drawing.legend} />
-        <span className="board-read">{read === null ? drawing.notes.join('; ') : props.describe(read)}</span>
+        <span className="board-read">
+          {stroke.held !== null && `from ${props.describe(stroke.held)}: `}
+          {read === null ? drawing.notes.join('; ') : props.describe(read)}
+        </span>
       </div>
     </div>
   );

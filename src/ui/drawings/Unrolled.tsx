@@ -30,6 +30,8 @@ export interface UnrolledProps {
   /** Numbers of dark panels; null where none are shown. */
   readonly dark: ArrayLike<number> | null;
   readonly onMark: ((panel: number) => void) | null;
+  /** Given while runs are wired by hand. */
+  readonly onStroke: ((panels: readonly number[]) => void) | null;
 }
 
 const margins = { left: 34, right: 74, top: 6, bottom: 8 };
@@ -87,6 +89,7 @@ export function Unrolled(props: UnrolledProps) {
       onByHand={setByHand}
       dark={dark}
       onMark={props.onMark}
+      onStroke={props.onStroke}
     />
   );
 }

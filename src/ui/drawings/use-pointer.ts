@@ -11,11 +11,13 @@ interface Spot {
 
 interface PointerTasks extends Pick<ViewControl, 'zoomBy' | 'moveBy'> {
   readonly onClick: (x: number, y: number) => void;
+  /** Given while a drag with the first button draws instead of moving the drawing. */
+  readonly onStroke?: ((spot: Spot, phase: 'begins' | 'goes' | 'ends' | 'breaks') => void) | null;
   /** At most once a frame; null when the pointer leaves or is busy with moving. */
   readonly onHover: (spot: Spot | null) => void;
 }
 
-/** Drag moves the drawing, two fingers zoom it about their middle, a press without a drag is a click. */
+/** Drag moves the drawing or draws in it, two fingers zoom it about their middle, a press without a drag is a click. */
 export function usePointer(tasks: PointerTasks) {
   const latest = useRef(tasks);
   useEffect(() => {
@@ -27,6 +29,8 @@ export function usePointer(tasks: PointerTasks) {
   return useMemo(() => {
     const down = new Map<number, Spot>();
     let dragged = false;
+    let draws = false;
+    let mayDraw = false;
     let hovered: Spot | null = null;
     const hover = (spot: Spot | null) => {
       hovered = spot;
@@ -42,6 +46,11 @@ export function usePointer(tasks: PointerTasks) {
     };
     const end = (event: PointerEvent, isClick: boolean) => {
       if (!down.delete(event.pointerId)) return;
+      if (draws) {
+        draws = false;
+        latest.current.onStroke?.(spotOf(event), isClick ? 'ends' : 'breaks');
+        return;
+      }
       if (down.size === 0 && isClick && !dragged) {
         const { x, y } = spotOf(event);
         latest.current.onClick(x, y);
@@ -52,6 +61,11 @@ export function usePointer(tasks: PointerTasks) {
         if (event.button !== 0 && event.button !== 1) return;
         if (down.size === 0) dragged = false;
         down.set(event.pointerId, spotOf(event));
+        if (draws) {
+          draws = false;
+          latest.current.onStroke?.(spotOf(event), 'breaks');
+        }
+        mayDraw = down.size === 1 && event.button === 0 && (latest.current.onStroke ?? null) !== null;
       },
       onPointerMove: (event: PointerEvent) => {
         const now = spotOf(event);
@@ -66,6 +80,15 @@ export function usePointer(tasks: PointerTasks) {
           dragged = true;
           event.currentTarget.setPointerCapture(event.pointerId);
           hover(null);
+          if (mayDraw) {
+            draws = true;
+            latest.current.onStroke?.(before, 'begins');
+          }
+        }
+        if (draws) {
+          down.set(event.pointerId, now);
+          latest.current.onStroke?.(now, 'goes');
+          return;
         }
         const other = [...down].find(([id]) => id !== event.pointerId)?.[1];
         down.set(event.pointerId, now);

@@ -19,6 +19,8 @@ export interface DrawingState {
   readonly from: From;
   /** What panels are tinted by: a help on the screen, off in print. */
   readonly tint: Tint;
+  /** True while a drag on Unrolled wires by hand, on the page of runs. */
+  readonly wires: boolean;
   /** True while view and tint follow the page; a choice by hand ends it. */
   readonly follows: boolean;
 }

@@ -6,7 +6,14 @@ const surfaces = [
   { surfaceId: 'a', kind: 'wall' },
   { surfaceId: 'b', kind: 'ceiling' },
 ] as const;
-const follows: DrawingState = { view: 'stage', surfaceId: null, from: 'behind', tint: 'port', follows: true };
+const follows: DrawingState = {
+  view: 'stage',
+  surfaceId: null,
+  wires: false,
+  from: 'behind',
+  tint: 'port',
+  follows: true,
+};
 
 test('a drawing that follows shows what the page is about', () => {
   expect(drawingOfPage(follows, 'walls', surfaces)).toMatchObject({ view: 'above', tint: 'none' });

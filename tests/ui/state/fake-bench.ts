@@ -52,7 +52,7 @@ export function fakeBench(parts: Partial<BenchParts> = {}, plan: Plan = somePlan
       isLarge: () => false,
       now: () => now,
       locale: 'en-GB',
-      drawing: { view: 'unrolled', surfaceId: null, from: 'behind', tint: 'none', follows: true },
+      drawing: { view: 'unrolled', surfaceId: null, wires: false, from: 'behind', tint: 'none', follows: true },
       ...parts,
     },
     { documentKey: 'key-1', plan, page: 'summary' },

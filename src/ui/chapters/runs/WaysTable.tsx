@@ -8,7 +8,7 @@ import { Button } from '../../widgets/Button';
 import { type FigureColumn, FigureTable } from '../../widgets/FigureTable';
 import { useFormat } from '../../widgets/use-format';
 import { TradeOff } from './TradeOff';
-import { wayWords } from './way-words';
+import { wayInShort, wayWords } from './way-words';
 
 /** Ways that the table shows of a surface; the search weighs more. */
 const shown = 12;
@@ -53,7 +53,7 @@ export function WaysTable({ surface, letter }: WaysTableProps) {
   }
 
   const columns: readonly FigureColumn<WayFigures>[] = [
-    { key: 'way', title: 'Way of wiring', cell: ({ way }) => wayWords(way) },
+    { key: 'way', title: 'Way of wiring', cell: ({ way }) => wayInShort(way) },
     {
       key: 'use',
       title: 'Use',

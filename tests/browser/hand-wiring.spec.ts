@@ -1,0 +1,79 @@
+import type { Page } from '@playwright/test';
+import { goToChapter } from './support/go-to-chapter';
+import { openWorkbench } from './support/open-workbench';
+import { dropFile, fixture } from './support/plan-file';
+import { expect, test } from './support/test';
+
+async function openRuns(page: Page): Promise<void> {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/flat.json'));
+  await goToChapter(page, 'Runs');
+  await page.getByRole('button', { name: 'Wire by hand' }).click();
+}
+
+async function find(page: Page, text: string): Promise<void> {
+  await page.keyboard.press('Control+k');
+  await page.getByRole('dialog', { name: 'Find' }).getByRole('combobox').fill(text);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('dialog', { name: 'Find' })).toBeHidden();
+}
+
+const runCount = (page: Page) => page.getByText(/^\d+ ports?; least possible \d+$/);
+
+test('a run is cut and joined again by two presses of the keyboard each, and undone step by step', async ({ page }) => {
+  await openRuns(page);
+  await expect(runCount(page)).toHaveText(/^4 ports/);
+  const drawing = page.getByRole('application');
+  await drawing.focus();
+  // From the entry of the first run to the panel above it, which follows it.
+  await find(page, 'C1 R1');
+  await drawing.focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Shift+ArrowUp');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
+  await expect(runCount(page)).toHaveText(/^5 ports/);
+
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Shift+ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(runCount(page)).toHaveText(/^4 ports/);
+
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(runCount(page)).toHaveText(/^5 ports/);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(runCount(page)).toHaveText(/^4 ports/);
+});
+
+test('a drag from a panel to the next cuts the run between them, and does not move the drawing', async ({ page }) => {
+  await openRuns(page);
+  const drawing = page.getByRole('application');
+  // C1 R1 and the panel above it follow each other on a run.
+  const [from, to] = [await spotOf(page, 'C1 R1'), await spotOf(page, 'C1 R2')];
+  const scale = await drawing.locator('svg').first().getAttribute('data-scale');
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 6 });
+  await page.mouse.up();
+  await expect(runCount(page)).toHaveText(/^5 ports/);
+  expect(await drawing.locator('svg').first().getAttribute('data-scale')).toBe(scale);
+});
+
+/** The middle of a panel in the drawing. */
+async function spotOf(page: Page, name: string): Promise<{ x: number; y: number }> {
+  await find(page, name);
+  const { x, y, width, height } = (await page.locator('.overlay-selected').boundingBox())!;
+  return { x: x + width / 2, y: y + height / 2 };
+}
+
+test('one zone is pinned to a way by hand and left to the search again', async ({ page }) => {
+  await openRuns(page);
+  await find(page, 'C1 R1');
+  const zone = page.getByRole('region', { name: 'Wire by hand' }).getByRole('combobox');
+  await expect(zone).toHaveValue('');
+  await zone.selectOption({ index: 1 });
+  await expect(zone).not.toHaveValue('');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
+  await zone.selectOption({ label: 'as the search chooses' });
+  await expect(zone).toHaveValue('');
+});
