@@ -5,7 +5,7 @@ import { culpritName, whereIs } from './culprit-words';
 import { darkBy } from './dark-by';
 import { culpritsOf, type FaultInputs, type FaultModel, makeFaultModel } from './fault-model';
 import type { FaultsResults, SurfaceWorst, WorstCut } from './fault-result';
-import { findWorst } from './find-worst';
+import { type DarkOf, findWorst } from './find-worst';
 import { passesUnpowered } from './passes-unpowered';
 
 export interface FaultsInputs extends Omit<FaultInputs, 'passes'> {
@@ -16,16 +16,17 @@ export interface FaultsInputs extends Omit<FaultInputs, 'passes'> {
 export function computeFaults({ panels, ...inputs }: FaultsInputs): FaultsResults {
   const passes = passesUnpowered(inputs.surfaces, panels);
   const model = makeFaultModel({ ...inputs, passes });
+  const darkOf = keepBoxes(model);
   return {
     passes,
-    worst: findWorst(model).map(({ culprit, name, dark }) => ({
+    worst: findWorst(model, darkOf).map(({ culprit, name, dark }) => ({
       kind: culprit.kind,
       name,
       where: whereIs(model, culprit),
       ...countDark(model.surfaces, dark),
       panelsWithoutReturns: darkBy(model, culprit, false).length,
     })),
-    surfaces: worstBySurface(model),
+    surfaces: worstBySurface(model, darkOf),
     runs: model.entryOf.length,
     runsWithReturn: model.returnOf.reduce((count, outlet) => (outlet < 0 ? count : count + 1), 0),
     worstCut: worstCut(model),
@@ -35,12 +36,24 @@ export function computeFaults({ panels, ...inputs }: FaultsInputs): FaultsResult
 /** Equipment that feeds more than one run or one circuit; what it darkens is never less than what its cables do. */
 const boxes: readonly CulpritKind[] = ['circuit', 'breakout', 'processor', 'node', 'distro'];
 
-function worstBySurface(model: FaultModel): readonly SurfaceWorst[] {
+/** What boxes darken is asked for twice, and worked out once. */
+function keepBoxes(model: FaultModel): DarkOf {
+  const kept = new Map(boxes.map((kind) => [kind, new Map<number, Uint32Array>()]));
+  return (culprit) => {
+    const known = kept.get(culprit.kind)?.get(culprit.index);
+    if (known !== undefined) return known;
+    const dark = darkBy(model, culprit);
+    kept.get(culprit.kind)?.set(culprit.index, dark);
+    return dark;
+  };
+}
+
+function worstBySurface(model: FaultModel, darkOf: DarkOf): readonly SurfaceWorst[] {
   const worst = new Map<string, { readonly culprit: Culprit; readonly panels: number }>();
   const kinds = culpritKinds.filter((kind) => boxes.includes(kind));
   for (const kind of kinds) {
     for (const culprit of culpritsOf(model, kind)) {
-      for (const { surfaceId, panels } of countDark(model.surfaces, darkBy(model, culprit)).surfaces) {
+      for (const { surfaceId, panels } of countDark(model.surfaces, darkOf(culprit)).surfaces) {
         if (panels > (worst.get(surfaceId)?.panels ?? 0)) worst.set(surfaceId, { culprit, panels });
       }
     }

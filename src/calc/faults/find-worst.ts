@@ -1,6 +1,5 @@
 import { type Culprit, type CulpritKind, culpritKinds } from './culprit';
 import { culpritName } from './culprit-words';
-import { darkBy } from './dark-by';
 import { culpritsOf, type FaultModel } from './fault-model';
 import { mostDarkened } from './most-darkened';
 
@@ -16,13 +15,18 @@ const leftOut: readonly CulpritKind[] = ['trunk', 'port'];
 const kindMost = 3;
 const listMost = 10;
 
+/** What a part darkens: `darkBy`, or an answer kept from before. */
+export type DarkOf = (culprit: Culprit) => Uint32Array;
+
 /** The ten worst single failures by panels lost, at most three of a kind, those that lose as much by name. */
-export function findWorst(model: FaultModel): readonly Failure[] {
+export function findWorst(model: FaultModel, darkOf: DarkOf): readonly Failure[] {
   const worst: Failure[] = [];
   const byCircuit = new Map<number, number>();
   for (const kind of [...culpritKinds].reverse()) {
     if (leftOut.includes(kind)) continue;
-    worst.push(...worstOfKind(model, kind, byCircuit, worst.length < listMost ? 0 : worst[listMost - 1]!.dark.length));
+    worst.push(
+      ...worstOfKind(model, kind, darkOf, byCircuit, worst.length < listMost ? 0 : worst[listMost - 1]!.dark.length),
+    );
     worst.sort(byLoss);
   }
   return worst.slice(0, listMost);
@@ -42,6 +46,7 @@ function compare(one: string, other: string): number {
 function worstOfKind(
   model: FaultModel,
   kind: CulpritKind,
+  darkOf: DarkOf,
   byCircuit: Map<number, number>,
   atLeast: number,
 ): readonly Failure[] {
@@ -49,7 +54,7 @@ function worstOfKind(
   let least = Math.max(1, atLeast);
   for (const culprit of culpritsOf(model, kind)) {
     if (mostDarkened(model, culprit, byCircuit) < least) continue;
-    const dark = darkBy(model, culprit);
+    const dark = darkOf(culprit);
     if (kind === 'circuit') byCircuit.set(culprit.index, dark.length);
     if (dark.length < least) continue;
     found.push({ culprit, name: culpritName(model, culprit), dark });

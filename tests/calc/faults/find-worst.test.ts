@@ -2,10 +2,12 @@ import { expect, it } from 'vitest';
 import { culpritKinds } from '../../../src/calc/faults/culprit';
 import { culpritName } from '../../../src/calc/faults/culprit-words';
 import { darkBy } from '../../../src/calc/faults/dark-by';
-import { culpritsOf, makeFaultModel } from '../../../src/calc/faults/fault-model';
-import { findWorst } from '../../../src/calc/faults/find-worst';
+import { culpritsOf, type FaultModel, makeFaultModel } from '../../../src/calc/faults/fault-model';
+import { findWorst as findWorstBy } from '../../../src/calc/faults/find-worst';
 import { stageFixture } from '../../arbitraries/evaluation-fixture';
 import { smallStage } from './small-stage';
+
+const findWorst = (model: FaultModel) => findWorstBy(model, (culprit) => darkBy(model, culprit));
 
 it('findWorst lists by panels lost, then by name, at most three of a kind', () => {
   // By hand from the stage of 12 panels: the node, circuit D1-1, distro 1, leg L1 of it and of the stage, the power jumpers
