@@ -25,7 +25,7 @@ export function scheduleFailures({ worst }: Pick<FaultsResults, 'worst'>): Sched
   };
 }
 
-/** 'A 33 %': whole per cent, and at least one where a panel is lost. */
+/** 'A 33 %': whole per cent, and at least one where a panel is lost; never broken over two lines. */
 function surfaceCell({ letter, share }: { readonly letter: string; readonly share: number }): string {
-  return `${letter} ${Math.max(1, Math.round(share * 100))} %`;
+  return `${letter}\u00a0${Math.max(1, Math.round(share * 100))}\u00a0%`;
 }
