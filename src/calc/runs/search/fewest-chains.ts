@@ -41,9 +41,16 @@ const MOVES_AT_LEAST = 20_000;
 /** Chains more or less than the best so far has, round by round, when ends above reach are to become fewer. */
 const OTHER_COUNTS = [0, 1, -1, 3];
 
-/** A region no wider than this is searched exactly after one round of every tuning; a state of that takes the time of so many moves. */
-const EXACT_WIDTH = 8;
+/**
+ * A region no wider than this is searched exactly: with few states after the first rounds, which many a region needs no more
+ * than, and with all after one round of every tuning (if it is wide, with half, as annealing may still find what that cannot).
+ * A state takes the time of so many moves.
+ */
+const EXACT_WIDTH = 12;
+const EXACT_WIDTH_WIDE = 9;
 const EXACT_STEP = 6;
+const QUICK_ROUND = 1;
+const QUICK_STATES = 40_000;
 
 /**
  * The cover of a connected region by fewest ends above reach, then fewest chains, that the steps allow: from the best of
@@ -70,6 +77,7 @@ class ChainsSearch {
   private readonly aim: ChainsAim;
   private readonly most: MostOnARun;
   private readonly highLeast: number;
+  private readonly width: number;
   private readonly randomBits = createRandomBits(0x9e3779b9);
 
   constructor(region: Region, starts: readonly Chains[], aim: ChainsAim) {
@@ -77,13 +85,14 @@ class ChainsSearch {
     this.aim = aim;
     this.most = mostOnARun(region);
     this.highLeast = leastHigh(region, this.most);
+    this.width = Math.min(spanOf(region.column), spanOf(region.row));
     this.best = starts[0]!;
     for (const start of starts) this.offer(start, new PathCover(region, start).high);
   }
 
   run(): ChainsAnswer {
     for (let round = 0; !this.hasArrived() && this.steps < this.aim.steps; round++) {
-      if (round === TUNINGS.length && this.isNarrow() && this.proveOut()) break;
+      if (this.proveOut(this.statesOf(round))) break;
       const tuning = TUNINGS[round % TUNINGS.length]!;
       if (this.high > this.highLeast && (this.count <= this.least || round % 2 === 0)) this.lowerHigh(round, tuning);
       else this.lowerCount(tuning);
@@ -145,14 +154,19 @@ class ChainsSearch {
     return cover;
   }
 
-  private isNarrow(): boolean {
-    return Math.min(spanOf(this.region.column), spanOf(this.region.row)) <= EXACT_WIDTH;
+  /** States that the exact search may look at before a round; 0: none. */
+  private statesOf(round: number): number {
+    if (this.width > EXACT_WIDTH) return 0;
+    const left = Math.floor((this.aim.steps - this.steps) / EXACT_STEP);
+    if (round === QUICK_ROUND) return Math.min(QUICK_STATES, left);
+    if (round !== TUNINGS.length) return 0;
+    return this.width < EXACT_WIDTH_WIDE ? left : left >> 1;
   }
 
-  /** Whether the best is found and proved. */
-  private proveOut(): boolean {
-    const steps = Math.floor((this.aim.steps - this.steps) / EXACT_STEP);
-    const outcome = searchFrontier(this.region, this.most, { high: this.high, chains: this.count, steps });
+  /** Whether the best is found and proved with so many states. */
+  private proveOut(states: number): boolean {
+    if (states === 0) return false;
+    const outcome = searchFrontier(this.region, this.most, { high: this.high, chains: this.count, steps: states });
     this.steps += outcome.steps * EXACT_STEP;
     if (outcome.kind === 'out of steps') return false;
     if (outcome.kind === 'found') this.offer(outcome.chains, new PathCover(this.region, outcome.chains).high);

@@ -31,7 +31,7 @@ const STARTS = 6;
 
 /**
  * The wiring with fewest entries above reach and then fewest ports that can be found in so many steps; exact for zones no
- * more than eight panels wide or high where the steps suffice. The same arguments give the same wiring.
+ * more than twelve panels wide or high where the steps suffice. The same arguments give the same wiring.
  */
 export function fewestPorts(grid: WiringGrid, limits: RunLimits, steps: number): ZoneWiring {
   if (compareWithMirror(grid) > 0) return mirrorWiring(grid, fewestPorts(mirrorGrid(grid), limits, steps));

@@ -5,7 +5,7 @@ import { holdings } from './least-by-program';
 export function leastByTrying(grid: WiringGrid, limits: RunLimits): { high: number; ports: number } {
   const sets = holdings(grid, limits).map(({ places, high }) => ({
     mask: places.reduce((mask, place) => mask | (1 << place), 0),
-    high: high ? 1 : 0,
+    high,
   }));
   const best = new Map<number, { high: number; ports: number }>([[0, { high: 0, ports: 0 }]]);
   const cover = (left: number): { high: number; ports: number } => {

@@ -1,15 +1,28 @@
+/** What a state has cost. */
+export interface FrontierCost {
+  /** Ends above reach of its closed chains. */
+  high: number;
+  /** Closed chains. */
+  closed: number;
+  /** Units of load on them: for bounds, not compared. */
+  settled: number;
+}
+
 /**
  * The states of a frontier search after one cell, kept apart by what is open on the frontier. Of two states that are open
  * alike, one whose chains all carry no more and that has cost no more makes the other one needless; it is dropped.
  *
  * A state is `slots` numbers (0: nothing leads on here, else 1 + the number of its chain, by first appearance), then for each
- * chain its `fields`: field 0 says how its ends stand and must be equal, the rest are loads, less being better.
+ * chain its `fields`: field 0 says how its ends stand and must be equal, those up to `compared` are loads, less being better;
+ * the rest is kept and not compared.
  */
 export class FrontierLayer {
   count = 0;
   states: Int32Array;
   high: Int32Array;
   closed: Int32Array;
+  /** Units of load on closed chains: for bounds, not compared. */
+  settled: Int32Array;
   parent: Int32Array;
   /** Bit 0: leads on to the next line; bit 1: leads on along the line. */
   decision: Uint8Array;
@@ -19,14 +32,17 @@ export class FrontierLayer {
   readonly stride: number;
   private readonly slots: number;
   private readonly fields: number;
+  private readonly compared: number;
 
-  constructor(slots: number, fields: number) {
+  constructor(slots: number, fields: number, compared = fields) {
     this.slots = slots;
     this.fields = fields;
+    this.compared = compared;
     this.stride = slots + slots * fields;
     this.states = new Int32Array(this.capacity * this.stride);
     this.high = new Int32Array(this.capacity);
     this.closed = new Int32Array(this.capacity);
+    this.settled = new Int32Array(this.capacity);
     this.parent = new Int32Array(this.capacity);
     this.decision = new Uint8Array(this.capacity);
     this.next = new Int32Array(this.capacity);
@@ -34,7 +50,8 @@ export class FrontierLayer {
   }
 
   /** Adds the state in `scratch` with its `chains` chains unless one that is there makes it needless. */
-  add(scratch: Int32Array, chains: number, high: number, closed: number, parent: number, decision: number): void {
+  add(scratch: Int32Array, chains: number, cost: FrontierCost, parent: number, decision: number): void {
+    const { high, closed } = cost;
     const hash = this.hash(scratch, chains);
     let head = hash & (this.heads.length - 1);
     let looked = 0;
@@ -45,7 +62,7 @@ export class FrontierLayer {
       const dearer = high - this.high[at]! || closed - this.closed[at]!;
       if (order <= 0 && dearer >= 0 && order > -2) return;
       if ((order === 0 || order === 1) && dearer <= 0) {
-        this.write(at, scratch, chains, high, closed, parent, decision);
+        this.write(at, scratch, chains, cost, parent, decision);
         return;
       }
     }
@@ -54,7 +71,7 @@ export class FrontierLayer {
       head = hash & (this.heads.length - 1);
     }
     const at = this.count++;
-    this.write(at, scratch, chains, high, closed, parent, decision);
+    this.write(at, scratch, chains, cost, parent, decision);
     this.next[at] = this.heads[head]!;
     this.heads[head] = at;
   }
@@ -102,7 +119,7 @@ export class FrontierLayer {
     let more = false;
     for (let chain = 0; chain < chains; chain++) {
       const field = this.slots + chain * this.fields;
-      for (let i = field + 1; i < field + this.fields; i++) {
+      for (let i = field + 1; i < field + this.compared; i++) {
         const kept = this.states[base + i]!;
         const load = state[i]!;
         if (kept < load) less = true;
@@ -117,16 +134,16 @@ export class FrontierLayer {
     at: number,
     state: Int32Array,
     chains: number,
-    high: number,
-    closed: number,
+    cost: FrontierCost,
     parent: number,
     decision: number,
   ): void {
     const base = at * this.stride;
     const length = this.slots + chains * this.fields;
     for (let i = 0; i < length; i++) this.states[base + i] = state[i]!;
-    this.high[at] = high;
-    this.closed[at] = closed;
+    this.high[at] = cost.high;
+    this.closed[at] = cost.closed;
+    this.settled[at] = cost.settled;
     this.parent[at] = parent;
     this.decision[at] = decision;
   }
@@ -141,6 +158,7 @@ export class FrontierLayer {
     this.states = widen(this.states, this.capacity * this.stride);
     this.high = widen(this.high, this.capacity);
     this.closed = widen(this.closed, this.capacity);
+    this.settled = widen(this.settled, this.capacity);
     this.parent = widen(this.parent, this.capacity);
     this.next = widen(this.next, this.capacity);
     const decision = new Uint8Array(this.capacity);

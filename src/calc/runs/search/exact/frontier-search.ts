@@ -2,7 +2,7 @@ import type { MostOnARun } from '../bounds/least-chains';
 import type { Chains } from '../chains';
 import { chainsOfLinks } from '../chains-of-links';
 import type { Region } from '../region';
-import { FrontierLayer } from './frontier-layer';
+import { type FrontierCost, FrontierLayer } from './frontier-layer';
 import { type FrontierOrder, frontierOrder } from './frontier-order';
 import { OpenLoads } from './open-loads';
 
@@ -51,9 +51,13 @@ class FrontierSearch {
   private steps = 0;
   /** Of the cells not yet taken: how many, their pixels, and how many are in reach. */
   private cellsLeft = 0;
-  private pixelsLeft = 0;
   private inReachLeft = 0;
   private readonly singlesNeverPay: boolean;
+  /** Of all cells together, and of a chain at most. */
+  private unitsInAll = 0;
+  private readonly unitsMost: number;
+  private readonly cost: FrontierCost = { high: 0, closed: 0, settled: 0 };
+  private readonly aside: Int32Array;
 
   constructor(region: Region, most: MostOnARun, aim: FrontierAim) {
     this.region = region;
@@ -72,24 +76,25 @@ class FrontierSearch {
     for (let cell = 0; cell < region.size; cell++) {
       heaviest = Math.max(heaviest, region.pixels[cell]!);
       this.cellsLeft++;
-      this.pixelsLeft += region.pixels[cell]!;
       this.inReachLeft += 1 - region.outOfReach[cell]!;
     }
+    this.unitsMost = Math.floor(most.pixels / this.loads.unit);
+    for (const units of this.loads.units) this.unitsInAll += units;
+    this.aside = new Int32Array(this.loads.fields);
     this.singlesNeverPay = heaviest * 2 <= most.pixels && most.panels >= 2;
   }
 
   run(): FrontierOutcome {
     if (!this.loads.exact) return { kind: 'out of steps', steps: 0 };
     const { cells, across } = this.order;
-    let layer = new FrontierLayer(this.slots, this.loads.fields);
-    layer.add(this.fresh, 0, 0, 0, -1, 0);
+    let layer = new FrontierLayer(this.slots, this.loads.fields, this.loads.compared);
+    layer.add(this.fresh, 0, { high: 0, closed: 0, settled: 0 }, -1, 0);
     const taken: { parent: Int32Array; decision: Uint8Array }[] = [];
     for (let i = 0; i < cells.length; i++) {
       const cell = cells[i]!;
       this.cellsLeft--;
-      this.pixelsLeft -= this.region.pixels[cell]!;
       this.inReachLeft -= 1 - this.region.outOfReach[cell]!;
-      const after = new FrontierLayer(this.slots, this.loads.fields);
+      const after = new FrontierLayer(this.slots, this.loads.fields, this.loads.compared);
       for (let state = 0; state < layer.count; state++) {
         this.take(cell, across[i]!, layer, state, after);
         if (this.steps > this.aim.steps) return { kind: 'out of steps', steps: this.steps };
@@ -103,22 +108,42 @@ class FrontierSearch {
 
   /** All that can follow when `cell` is taken from `state`. */
   private take(cell: number, across: number, layer: FrontierLayer, state: number, after: FrontierLayer): void {
-    const { given, slots, region, order, loads } = this;
+    const { given, slots, region, order, loads, cost, aside } = this;
     layer.read(state, given);
     const behind = given[across]!;
     const before = given[slots - 1]!;
     given[across] = 0;
     given[slots - 1] = 0;
     const out = region.outOfReach[cell]!;
-    const ways =
-      (region.neighbours[cell * 4 + order.ahead]! >= 0 ? AHEAD : 0) |
-      (region.neighbours[cell * 4 + order.along]! >= 0 ? ALONG : 0);
-    const high = layer.high[state]!;
-    const closed = layer.closed[state]!;
+    const ahead = region.neighbours[cell * 4 + order.ahead]!;
+    const along = region.neighbours[cell * 4 + order.along]!;
+    cost.high = layer.high[state]!;
+    cost.closed = layer.closed[state]!;
+    cost.settled = layer.settled[state]!;
+    const close = (at: number, high: number) => {
+      const { high: highBefore, settled } = cost;
+      cost.high += high;
+      cost.closed++;
+      cost.settled += loads.unitsOn(given, at);
+      this.keep(after, state, 0);
+      cost.high = highBefore;
+      cost.closed--;
+      cost.settled = settled;
+    };
     const go = (chain: number, decision: number) => {
-      given[across] = (decision & AHEAD) !== 0 ? chain : 0;
-      given[slots - 1] = (decision & ALONG) !== 0 ? chain : 0;
-      this.keep(after, state, high, closed, decision);
+      const at = this.fieldsOf(chain);
+      aside.set(given.subarray(at, at + loads.fields));
+      let fits = true;
+      if ((decision & AHEAD) !== 0) {
+        fits = loads.lead(given, at, ahead);
+        given[across] = chain;
+      }
+      if (fits && (decision & ALONG) !== 0) {
+        fits = loads.lead(given, at, along);
+        given[slots - 1] = chain;
+      }
+      if (fits) this.keep(after, state, decision);
+      given.set(aside, at);
       given[across] = 0;
       given[slots - 1] = 0;
     };
@@ -127,37 +152,38 @@ class FrontierSearch {
       const at = this.fieldsOf(behind);
       const other = this.fieldsOf(before);
       if (!loads.join(given, at, other, cell)) return;
+      loads.take(given, at, cell);
       for (let slot = 0; slot < slots; slot++) if (given[slot] === before) given[slot] = behind;
       const one = given[at]!;
       const two = given[other]!;
       if (one === BOTH_OPEN || two === BOTH_OPEN) {
         given[at] = one + two;
-        this.keep(after, state, high, closed, 0);
-      } else this.keep(after, state, high + this.highOf(one - 1, two - 1), closed + 1, 0);
+        this.keep(after, state, 0);
+      } else close(at, this.highOf(one - 1, two - 1));
       return;
     }
     const chain = behind + before;
     if (chain !== 0) {
       const at = this.fieldsOf(chain);
-      if (!loads.add(given, at, cell)) return;
-      if ((ways & AHEAD) !== 0) go(chain, AHEAD);
-      if ((ways & ALONG) !== 0) go(chain, ALONG);
+      loads.take(given, at, cell);
+      if (ahead >= 0) go(chain, AHEAD);
+      if (along >= 0) go(chain, ALONG);
       const end = given[at]!;
       if (end === BOTH_OPEN) {
         given[at] = 1 + out;
-        this.keep(after, state, high, closed, 0);
-      } else this.keep(after, state, high + this.highOf(end - 1, out), closed + 1, 0);
+        this.keep(after, state, 0);
+      } else close(at, this.highOf(end - 1, out));
       return;
     }
-    this.keep(after, state, high + out, closed + 1, 0);
     const begun = this.unusedChain();
     const at = this.fieldsOf(begun);
     loads.begin(given, at, cell);
+    close(at, out);
     given[at] = 1 + out;
-    if ((ways & AHEAD) !== 0) go(begun, AHEAD);
-    if ((ways & ALONG) !== 0) go(begun, ALONG);
+    if (ahead >= 0) go(begun, AHEAD);
+    if (along >= 0) go(begun, ALONG);
     given[at] = BOTH_OPEN;
-    if (ways === (AHEAD | ALONG)) go(begun, AHEAD | ALONG);
+    if (ahead >= 0 && along >= 0) go(begun, AHEAD | ALONG);
   }
 
   private fieldsOf(chain: number): number {
@@ -175,14 +201,14 @@ class FrontierSearch {
   }
 
   /** Numbers the chains of `given` afresh and keeps the state, unless no better cover can follow from it. */
-  private keep(after: FrontierLayer, parent: number, high: number, closed: number, decision: number): void {
+  private keep(after: FrontierLayer, parent: number, decision: number): void {
     this.steps++;
+    const { given, fresh, slots, loads, numbered, cost } = this;
+    const { high, closed } = cost;
     if (high > this.aim.high) return;
-    const { given, fresh, slots, loads, numbered } = this;
     const { fields } = loads;
     numbered.fill(0);
     let chains = 0;
-    let pixels = this.pixelsLeft;
     let inReach = this.inReachLeft;
     for (let slot = 0; slot < slots; slot++) {
       const chain = given[slot]!;
@@ -191,7 +217,6 @@ class FrontierSearch {
         const from = this.fieldsOf(chain);
         const to = this.fieldsOf(chains);
         for (let field = 0; field < fields; field++) fresh[to + field] = given[from + field]!;
-        pixels += loads.pixelsOn(given, from);
         if (given[from] === 1) inReach++;
       }
       fresh[slot] = numbered[chain]!;
@@ -199,13 +224,13 @@ class FrontierSearch {
     // Chains that are still to be closed at least, and ends above reach they leave, as every end in reach serves one.
     const runs = Math.max(
       Math.ceil(this.cellsLeft / this.most.panels),
-      Math.ceil(pixels / this.most.pixels),
+      Math.ceil((this.unitsInAll - cost.settled) / this.unitsMost),
       chains > 0 ? 1 : 0,
     );
     const ends = !this.bothEnds ? runs : this.singlesNeverPay ? 2 * runs - 1 : runs;
     const highLeast = high + Math.max(0, ends - inReach);
     if (highLeast > this.aim.high || (highLeast === this.aim.high && closed + runs >= this.aim.chains)) return;
-    after.add(fresh, chains, high, closed, parent, decision);
+    after.add(fresh, chains, cost, parent, decision);
   }
 
   private trace(taken: readonly { parent: Int32Array; decision: Uint8Array }[], last: number): Chains {
