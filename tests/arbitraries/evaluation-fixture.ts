@@ -91,7 +91,8 @@ function pieces(table: SurfaceTable, column: number, from: number, to: number): 
   return found.filter((piece) => piece.length > 0);
 }
 
-function chainsOf(table: SurfaceTable, zone: Zone, split: number): number[][] {
+function chainsOf(table: SurfaceTable, zone: Zone, splitAboveRow: number): number[][] {
+  const split = Math.min(splitAboveRow, table.rows);
   const last = zone.firstColumn + zone.columns - 1;
   const chains: number[][] = [];
   for (let column = zone.firstColumn; column <= last; column++) {

@@ -7,14 +7,9 @@ import type { WiredZone } from './wire-zones';
 import { lowerEdgeMm } from './zone-grid';
 
 type Assembled = Pick<RunsResults, 'runs' | 'order' | 'runOf' | 'placeOf'> & {
-  /** Ports and breakouts in use on the processor of each zone, in the order of zones. */
-  readonly inUse: readonly PortsInUse[];
+  /** Breakouts in use on the processor of each zone, in the order of zones. */
+  readonly breakoutsInUse: readonly number[];
 };
-
-interface PortsInUse {
-  readonly ports: number;
-  readonly breakouts: number;
-}
 
 /** Every zone's runs on their ports, panels numbered through all surfaces. Ports are taken in the order of the entries. */
 export function assembleRuns(zones: readonly WiredZone[], surfaces: SurfaceSet): Assembled {
@@ -55,7 +50,7 @@ export function assembleRuns(zones: readonly WiredZone[], surfaces: SurfaceSet):
       }
     }
   });
-  return { runs, order, runOf, placeOf, inUse: portsInUse(zones, slots) };
+  return { runs, order, runOf, placeOf, breakoutsInUse: breakoutsInUse(zones, slots) };
 }
 
 function nameOf(processor: number, slot: number, { breakoutsAProcessor, portsABreakout }: PortOutlets): string {
@@ -80,17 +75,17 @@ function slotsOfZones(zones: readonly WiredZone[]): readonly (readonly RunSlots[
   return slots;
 }
 
-function portsInUse(zones: readonly WiredZone[], slots: readonly (readonly RunSlots[])[]): PortsInUse[] {
-  const used = zones.map(() => new Set<number>());
+/** Breakouts with a run or a return on them; 0 on a processor with direct ports. */
+function breakoutsInUse(zones: readonly WiredZone[], slots: readonly (readonly RunSlots[])[]): number[] {
+  const boxes = zones.map(() => new Set<number>());
+  const boxOf = (zone: number, slot: number) => Math.floor(slot / zones[zone]!.ports.portsABreakout);
   slots.forEach((runs, zone) => {
     for (const { out, back } of runs) {
-      used[zone]!.add(out);
-      if (back !== null) used[back.zone]!.add(back.slot);
+      boxes[zone]!.add(boxOf(zone, out));
+      if (back !== null) boxes[back.zone]!.add(boxOf(back.zone, back.slot));
     }
   });
-  return zones.map(({ ports }, zone) => {
-    const onBreakouts = ports.breakoutsAProcessor > 0 && ports.portsABreakout > 0;
-    const boxes = new Set([...used[zone]!].map((slot) => Math.floor(slot / ports.portsABreakout)));
-    return { ports: used[zone]!.size, breakouts: onBreakouts ? boxes.size : 0 };
-  });
+  return zones.map(({ ports }, zone) =>
+    ports.breakoutsAProcessor > 0 && ports.portsABreakout > 0 ? boxes[zone]!.size : 0,
+  );
 }

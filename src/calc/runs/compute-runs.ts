@@ -18,7 +18,7 @@ export interface RunsInputs extends StageInputs {
 /** Runs of the wired stage on their ports, beside the other ways, the least possible and the wiring that exists already. */
 export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges): RunsResults {
   const { surfaces, existingWiring } = inputs;
-  const { inUse, ...assembled } = assembleRuns(zones, surfaces);
+  const { breakoutsInUse, ...assembled } = assembleRuns(zones, surfaces);
   const bySurface = surfaces.surfaces.map(({ surfaceId }, i) =>
     surfaceRuns(
       surfaceId,
@@ -26,7 +26,7 @@ export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges)
     ),
   );
   const waysOf = new Map(zones.map(({ answer }) => [answer, knownWays(answer)]));
-  const byZone = zones.map((zone, i) => zoneRuns(zone, waysOf.get(zone.answer)!, inUse[i]!));
+  const byZone = zones.map((zone, i) => zoneRuns(zone, waysOf.get(zone.answer)!, breakoutsInUse[i]!));
   const { runs } = assembled;
   const counts = runs.map(({ count }) => count);
   return {
@@ -61,7 +61,7 @@ function knownWays({ ways }: WiredZone['answer']): readonly WayOfWiring[] {
 function zoneRuns(
   { zone, ports, answer, wiring, byHand }: WiredZone,
   ways: readonly WayOfWiring[],
-  inUse: Pick<ZoneRuns, 'ports' | 'breakouts'>,
+  breakouts: number,
 ): ZoneRuns {
   return {
     surfaceId: zone.surfaceId,
@@ -70,8 +70,9 @@ function zoneRuns(
     byHand,
     ways,
     runs: wiring.ports,
-    ...inUse,
+    ports: wiring.ports * portsARun(ports),
     portsLeast: answer.least * portsARun(ports),
+    breakouts,
     entriesOutOfReach: wiring.entriesOutOfReach,
   };
 }

@@ -65,7 +65,7 @@ export interface ZoneRuns {
   /** Ways that the search knows for it, each once: those it may be given by hand. */
   readonly ways: readonly WayOfWiring[];
   readonly runs: number;
-  /** Ports of its processor in use: its own runs, and what returns to it. */
+  /** Ports that its runs take, those they return to among them, on whatever processor these are. */
   readonly ports: number;
   readonly portsLeast: number;
   /** Breakouts with a run or a return on them; 0 on a processor with direct ports. */
