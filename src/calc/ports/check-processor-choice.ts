@@ -61,7 +61,7 @@ function chooseProcessor(inputs: PortsInputs, surface: SurfaceTable, own: number
   ]);
 }
 
-/** First processor of the catalogue that all panels of the surfaces name on their sheets and whose port and outlets carry one. */
+/** First processor of the catalogue that all panels of the surfaces name on their sheets and whose port and outlets carry a run. */
 function suitable(
   inputs: PortsInputs,
   surfaces: readonly SurfaceTable[],
@@ -71,10 +71,11 @@ function suitable(
   const places = surfaces.map((surface) => inputs.surfaces.surfaces.indexOf(surface));
   const found = inputs.processors.find(({ id }) => {
     if (!panels.every(({ data }) => data.drivenBy.some(({ processorId }) => processorId === id))) return false;
-    const results = computePorts({ ...inputs, signal: { ...inputs.signal, processorId: id, bySurface: [] } });
+    const bySurface = inputs.signal.bySurface.map((own) => ({ ...own, processorId: id }));
+    const results = computePorts({ ...inputs, signal: { ...inputs.signal, processorId: id, bySurface } });
     return places.every((place) => {
-      const { portsAProcessor, byType } = results.surfaces[place]!;
-      return portsAProcessor > 0 && byType.every(({ panelsAPort }) => panelsAPort > 0);
+      const { runsAProcessor, byType } = results.surfaces[place]!;
+      return runsAProcessor > 0 && byType.every(({ panelsAPort }) => panelsAPort > 0);
     });
   });
   return found ?? null;
