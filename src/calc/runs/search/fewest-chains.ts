@@ -42,15 +42,16 @@ const MOVES_AT_LEAST = 20_000;
 const OTHER_COUNTS = [0, 1, -1, 3];
 
 /**
- * A region no wider than this is searched exactly: with few states after the first rounds, which many a region needs no more
- * than, and with all after one round of every tuning (if it is wide, with half, as annealing may still find what that cannot).
- * A state takes the time of so many moves.
+ * A region no wider than this is searched exactly: with few states after the first rounds, as many a region needs no more, and
+ * again after one round of every tuning with all the steps that are left (a state takes the time of so many moves). A wide one
+ * may need more states than there are: it has so many a step on top, and goes on being annealed where these are too few.
  */
-const EXACT_WIDTH = 12;
-const EXACT_WIDTH_WIDE = 9;
+const EXACT_WIDTH = 8;
+const EXACT_WIDTH_WIDE = 12;
 const EXACT_STEP = 6;
 const QUICK_ROUND = 1;
 const QUICK_STATES = 40_000;
+const STATES_ON_TOP = 1 / 12;
 
 /**
  * The cover of a connected region by fewest ends above reach, then fewest chains, that the steps allow: from the best of
@@ -92,7 +93,7 @@ class ChainsSearch {
 
   run(): ChainsAnswer {
     for (let round = 0; !this.hasArrived() && this.steps < this.aim.steps; round++) {
-      if (this.proveOut(this.statesOf(round))) break;
+      if (this.proveOut(this.statesBefore(round))) break;
       const tuning = TUNINGS[round % TUNINGS.length]!;
       if (this.high > this.highLeast && (this.count <= this.least || round % 2 === 0)) this.lowerHigh(round, tuning);
       else this.lowerCount(tuning);
@@ -155,19 +156,18 @@ class ChainsSearch {
   }
 
   /** States that the exact search may look at before a round; 0: none. */
-  private statesOf(round: number): number {
-    if (this.width > EXACT_WIDTH) return 0;
+  private statesBefore(round: number): number {
     const left = Math.floor((this.aim.steps - this.steps) / EXACT_STEP);
-    if (round === QUICK_ROUND) return Math.min(QUICK_STATES, left);
-    if (round !== TUNINGS.length) return 0;
-    return this.width < EXACT_WIDTH_WIDE ? left : left >> 1;
+    if (round === QUICK_ROUND && this.width <= EXACT_WIDTH_WIDE) return Math.min(QUICK_STATES, left);
+    if (round !== TUNINGS.length || this.width > EXACT_WIDTH_WIDE) return 0;
+    return this.width <= EXACT_WIDTH ? left : Math.floor(this.aim.steps * STATES_ON_TOP);
   }
 
   /** Whether the best is found and proved with so many states. */
   private proveOut(states: number): boolean {
     if (states === 0) return false;
     const outcome = searchFrontier(this.region, this.most, { high: this.high, chains: this.count, steps: states });
-    this.steps += outcome.steps * EXACT_STEP;
+    if (this.width <= EXACT_WIDTH) this.steps += outcome.steps * EXACT_STEP;
     if (outcome.kind === 'out of steps') return false;
     if (outcome.kind === 'found') this.offer(outcome.chains, new PathCover(this.region, outcome.chains).high);
     this.least = this.count;

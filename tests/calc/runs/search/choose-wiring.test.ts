@@ -1,9 +1,6 @@
-import loadHighs from 'highs';
 import { describe, expect, test } from 'vitest';
 import { chooseWiring } from '../../../../src/calc/runs/search/choose-wiring';
-import { createRandomBits } from '../../../../src/calc/runs/search/random-bits';
 import { aPort, block } from './block-of-panels';
-import { leastByProgram } from './least-by-program';
 
 const twoBreakouts = { portsThere: 20, portsABreakout: 10 };
 
@@ -28,34 +25,6 @@ describe('chooseWiring of 13 x 13 panels, entries no higher than row 5 (common p
       expect(answer).toMatchObject({ least, chosen: { ports: least, entriesOutOfReach: 0 } });
     }
   });
-});
-
-describe('chooseWiring with fewest ports first equals an integer program (HiGHS)', () => {
-  test.each(['panels', 'rectangle'] as const)(
-    'on 60 random zones up to 5 x 6, %s counted',
-    async (counting) => {
-      const highs = await loadHighs();
-      const bits = createRandomBits(counting === 'panels' ? 7 : 11);
-      const below = (most: number) => bits() % most;
-      const worse: string[] = [];
-      for (let zone = 0; zone < 60; zone++) {
-        const columns = 2 + below(4);
-        const rows = 2 + below(5);
-        const holes = below(4);
-        const grid = block(columns, rows, () => below(20) >= holes * 2);
-        if (!grid.present.includes(1)) continue;
-        const limits = aPort(2 + below(6), counting, below(rows) * 500 + 100);
-        const best = leastByProgram(highs, grid, limits);
-        const { chosen, least } = chooseWiring(grid, limits, { priority: 'fewest-ports', ...twoBreakouts });
-        const found = { high: chosen.entriesOutOfReach, ports: chosen.ports };
-        if (found.high !== best.high || found.ports !== best.ports || least > best.ports) {
-          worse.push(`zone ${zone} ${columns}x${rows}: ${JSON.stringify({ found, best, least })}`);
-        }
-      }
-      expect(worse).toEqual([]);
-    },
-    300_000,
-  );
 });
 
 test.each(['repeats', 'fewest-ports', 'most-free', 'shortest-cable'] as const)(
