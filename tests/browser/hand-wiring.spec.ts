@@ -8,7 +8,7 @@ async function openRuns(page: Page): Promise<void> {
   await openWorkbench(page);
   await dropFile(page, fixture('plans/flat.json'));
   await goToChapter(page, 'Runs');
-  await page.getByRole('button', { name: 'Wire by hand' }).click();
+  await page.getByRole('switch', { name: 'A drag on Unrolled wires' }).check();
 }
 
 async function find(page: Page, text: string): Promise<void> {

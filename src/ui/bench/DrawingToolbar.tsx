@@ -1,7 +1,7 @@
 import type { Tint } from '../../sheets/tint-panels';
 import type { From } from '../../sheets/unrolled-grid';
 import type { DrawingView } from '../state/bench-state';
-import { useActions, useBench } from '../state/use-bench';
+import { useActions } from '../state/use-bench';
 import { useDrawing } from '../state/use-drawing';
 import { useEvaluation } from '../state/use-evaluation';
 import { Button } from '../widgets/Button';
@@ -26,7 +26,6 @@ export function DrawingToolbar() {
   const drawing = useDrawing();
   const surfaces = useEvaluation((evaluation) => evaluation.surfaces.surfaces);
   const { setDrawing } = useActions();
-  const onRuns = useBench((state) => state.page === 'runs');
   const shown = surfaces.find((surface) => surface.surfaceId === drawing.surfaceId) ?? surfaces[0];
   const ceiling = shown?.kind === 'ceiling';
   return (
@@ -60,11 +59,6 @@ export function DrawingToolbar() {
             </select>
           </label>
         </>
-      )}
-      {drawing.view === 'unrolled' && onRuns && (
-        <Button small aria-pressed={drawing.wires} onClick={() => setDrawing({ wires: !drawing.wires })}>
-          Wire by hand
-        </Button>
       )}
       <label className="by tint">
         Tint

@@ -14,6 +14,8 @@ export function WayOfPanel() {
   const actions = useActions();
   const format = useFormat();
   const copyLink = useCopyLink();
+  // While presses mark panels the drawing must not move under them.
+  const marks = useBench((state) => state.page === 'faults' && state.faults.asks === 'cause');
   if (!selection) {
     return (
       <section className="trace" aria-label="Picked">
@@ -36,7 +38,9 @@ export function WayOfPanel() {
           Let go
         </Button>
       </div>
-      <Stations of={panel?.stations ?? traceSelection(evaluation, selection, format)} onPick={actions.seek} />
+      {!marks && (
+        <Stations of={panel?.stations ?? traceSelection(evaluation, selection, format)} onPick={actions.seek} />
+      )}
     </section>
   );
 }

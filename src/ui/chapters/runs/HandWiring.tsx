@@ -1,8 +1,9 @@
 import { wayKey } from '../../../calc/runs/way-key';
 import { useHandWiring } from '../../bench/use-hand-wiring';
-import { useBench } from '../../state/use-bench';
+import { useActions, useBench } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
 import { Button } from '../../widgets/Button';
+import { SwitchField } from '../../widgets/SwitchField';
 import { wayWords } from './way-words';
 
 const bySearch = '';
@@ -12,16 +13,28 @@ export function HandWiring() {
   const selection = useBench((state) => state.selection);
   const { runs, zones } = useEvaluation((evaluation) => evaluation.runs.results);
   const hand = useHandWiring();
+  const { setDrawing } = useActions();
+  const wires = useBench((state) => state.drawing.wires);
   const panel = selection?.kind === 'panel' ? selection : null;
   const run = panel === null ? undefined : runs[hand.runOf(panel.index)];
   const zone = run === undefined ? undefined : zones[run.zone];
   return (
     <section aria-label="Wire by hand">
       <h3>Wire by hand</h3>
+      <div className="fields">
+        <SwitchField
+          label="A drag on Unrolled wires"
+          value={wires}
+          onCommit={(on) => {
+            setDrawing({ wires: on });
+            return null;
+          }}
+        />
+      </div>
       {panel === null || run === undefined || zone === undefined ? (
         <p className="lede">
-          Pick a panel in the drawing. With Wire by hand on there, a drag from one panel to the next joins two runs, or
-          cuts one.
+          Pick a panel in the drawing to change its run. With the switch on, a drag from one panel to the next joins two
+          runs, or cuts one.
         </p>
       ) : (
         <div className="table-actions hand-wiring">
