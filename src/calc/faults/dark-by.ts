@@ -6,7 +6,7 @@ interface Damage {
   /** Runs to follow again. */
   readonly runs: Iterable<number>;
   /** Panels without power. */
-  readonly unpowered: ReadonlySet<number>;
+  readonly unpowered: ArrayLike<number>;
   /** A panel that is broken itself. */
   readonly broken: number;
   /** Place in the order of data of the panel before which the run is cut; -1: nowhere. */
@@ -18,7 +18,7 @@ interface Damage {
 
 const nothing: Damage = {
   runs: [],
-  unpowered: new Set(),
+  unpowered: [],
   broken: -1,
   cutBefore: -1,
   isLost: () => false,
@@ -33,10 +33,39 @@ const nothing: Damage = {
  */
 export function darkBy(model: FaultModel, culprit: Culprit, withReturns = true): Uint32Array {
   const damage = damageOf(model, culprit);
-  const dark = new Set<number>(damage.unpowered);
-  if (damage.broken >= 0) dark.add(damage.broken);
-  for (const run of damage.runs) addDark(model, damage, run, withReturns, dark);
+  const marks = marksOf(model);
+  const dark: number[] = [];
+  const add = (panel: number) => {
+    if (marks.dark[panel] === 1) return;
+    marks.dark[panel] = 1;
+    dark.push(panel);
+  };
+  for (let i = 0; i < damage.unpowered.length; i++) {
+    marks.unpowered[damage.unpowered[i]!] = 1;
+    add(damage.unpowered[i]!);
+  }
+  if (damage.broken >= 0) add(damage.broken);
+  for (const run of damage.runs) addDark(model, damage, run, withReturns, marks, add);
+  for (let i = 0; i < damage.unpowered.length; i++) marks.unpowered[damage.unpowered[i]!] = 0;
+  for (const panel of dark) marks.dark[panel] = 0;
   return Uint32Array.from(dark).sort();
+}
+
+/** Working space of one model: a mark a panel, all 0 between two questions. */
+interface Marks {
+  readonly unpowered: Uint8Array;
+  readonly dark: Uint8Array;
+}
+
+const marksOfModels = new WeakMap<FaultModel, Marks>();
+
+function marksOf(model: FaultModel): Marks {
+  const known = marksOfModels.get(model);
+  if (known !== undefined) return known;
+  const { total } = model.surfaces;
+  const marks = { unpowered: new Uint8Array(total), dark: new Uint8Array(total) };
+  marksOfModels.set(model, marks);
+  return marks;
 }
 
 function damageOf(model: FaultModel, { kind, index }: Culprit): Damage {
@@ -100,20 +129,31 @@ function partOf({ power }: FaultModel, circuit: number, from: number): Uint32Arr
   return power.order.subarray(Math.max(start, from), start + power.count[circuit]!);
 }
 
-function unpowered({ data }: FaultModel, panels: Iterable<number>): Damage {
-  const set = new Set(panels);
+function unpowered({ data }: FaultModel, panels: ArrayLike<number>): Damage {
   const runs = new Set<number>();
-  for (const panel of set) if (data.chainOf[panel]! >= 0) runs.add(data.chainOf[panel]!);
-  return { ...nothing, unpowered: set, runs };
+  let last = -1;
+  for (let i = 0; i < panels.length; i++) {
+    const run = data.chainOf[panels[i]!]!;
+    if (run >= 0 && run !== last) runs.add(run);
+    last = run;
+  }
+  return { ...nothing, unpowered: panels, runs };
 }
 
 /** Follows one run from its entry, then from its return, and adds what neither reaches. */
-function addDark(model: FaultModel, damage: Damage, run: number, withReturns: boolean, dark: Set<number>): void {
+function addDark(
+  model: FaultModel,
+  damage: Damage,
+  run: number,
+  withReturns: boolean,
+  marks: Marks,
+  add: (panel: number) => void,
+): void {
   const { data, passes, entryOf, returnOf } = model;
-  const { unpowered, broken, cutBefore, isLost, hasPicture } = damage;
+  const { broken, cutBefore, isLost, hasPicture } = damage;
   const first = data.start[run]!;
   const last = first + data.count[run]! - 1;
-  const stops = (panel: number) => panel === broken || (unpowered.has(panel) && passes[panel] === 0);
+  const stops = (panel: number) => panel === broken || (marks.unpowered[panel] === 1 && passes[panel] === 0);
   const isFed = (outlet: number) => hasPicture && outlet >= 0 && !isLost(outlet);
 
   /** The first place that data from the entry does not come to, and the last that data from the return does not come to. */
@@ -126,5 +166,5 @@ function addDark(model: FaultModel, damage: Damage, run: number, withReturns: bo
     // A cut needs no look from here: what stands before it is fed from the entry.
     while (dryUntil >= first) if (stops(data.order[dryUntil--]!)) break;
   }
-  for (let place = dry; place <= dryUntil; place++) dark.add(data.order[place]!);
+  for (let place = dry; place <= dryUntil; place++) add(data.order[place]!);
 }
