@@ -6,6 +6,7 @@ import { searchFrontier } from './exact/frontier-search';
 import { PathCover } from './path-cover';
 import { createRandomBits } from './random-bits';
 import type { Region } from './region';
+import { rewireWindows } from './rewire-windows';
 
 export interface ChainsAim {
   /** Moves tried, at most; a state of the exact search counts for several. */
@@ -53,6 +54,10 @@ const QUICK_ROUND = 1;
 const QUICK_STATES = 40_000;
 const STATES_ON_TOP = 1 / 12;
 
+/** Wider regions with so many panels a run at most are searched window by window, with so much of the steps that are left. */
+const WINDOW_PANELS = 7;
+const WINDOW_SHARE = 1 / 3;
+
 /**
  * The cover of a connected region by fewest ends above reach, then fewest chains, that the steps allow: from the best of
  * `starts` (at least one, none overloaded) it anneals towards the least possible, and proves narrow regions out. The same
@@ -94,6 +99,10 @@ class ChainsSearch {
   run(): ChainsAnswer {
     for (let round = 0; !this.hasArrived() && this.steps < this.aim.steps; round++) {
       if (this.proveOut(this.statesBefore(round))) break;
+      if (round === TUNINGS.length && this.isForWindows()) {
+        this.rewireWindows();
+        continue;
+      }
       const tuning = TUNINGS[round % TUNINGS.length]!;
       if (this.high > this.highLeast && (this.count <= this.least || round % 2 === 0)) this.lowerHigh(round, tuning);
       else this.lowerCount(tuning);
@@ -153,6 +162,18 @@ class ChainsSearch {
     const cover = new PathCover(this.region, this.best);
     while (cover.chains < chains && cover.cutWorst());
     return cover;
+  }
+
+  /** Whether the region is too wide for the exact search, and its runs short enough for a window to hold several. */
+  private isForWindows(): boolean {
+    return this.width > EXACT_WIDTH_WIDE && this.most.panels <= WINDOW_PANELS;
+  }
+
+  private rewireWindows(): void {
+    const steps = (this.aim.steps - this.steps) * WINDOW_SHARE;
+    const chains = rewireWindows(this.region, this.best, Math.floor(steps / EXACT_STEP), this.randomBits);
+    this.steps += Math.max(1, Math.floor(steps));
+    this.offer(chains, new PathCover(this.region, chains).high);
   }
 
   /** States that the exact search may look at before a round; 0: none. */
