@@ -1,13 +1,16 @@
-import type { Dimension, Label, LabelSeries, Pen, TextSize } from './drawing';
+import type { Dimension, Label, LabelSeries, Layer, Pen, TextSize } from './drawing';
 import { fitsItsLine, type LabelView, type TextBox, textBox } from './text-box';
 import { thinLabels } from './thin-labels';
 
 export interface PlacedText extends TextBox {
   readonly text: string;
+  readonly layer: Layer;
   readonly pen: Pen;
   readonly size: TextSize;
   readonly turned: boolean;
 }
+
+const ofDimensions = { layer: 'dimensions', pen: 'ink', size: 'normal' } as const;
 
 /** Side of the squares that sort placed texts by where they are, in pixels. */
 const squarePx = 48;
@@ -23,12 +26,12 @@ export function placeLabels(
 ): readonly PlacedText[] {
   const placed: PlacedText[] = [];
   const taken = new Map<string, TextBox[]>();
-  const put = (label: Label, text: string, pen: Pen, size: TextSize): void => {
-    const box = text === '' ? null : textBox(label, text, size, view);
+  const put = (label: Label, text: string, kind: Pick<LabelSeries, 'layer' | 'pen' | 'size'>): void => {
+    const box = text === '' ? null : textBox(label, text, kind.size, view);
     if (box === null) return;
     if (!isInside(box, view)) {
       // At the edge of the window the short form may still have room.
-      if (label.short !== undefined && label.short !== text) put(label, label.short, pen, size);
+      if (label.short !== undefined && label.short !== text) put(label, label.short, kind);
       return;
     }
     for (const key of squares(box)) if (taken.get(key)?.some((other) => touch(box, other))) return;
@@ -37,10 +40,17 @@ export function placeLabels(
       if (there === undefined) taken.set(key, [box]);
       else there.push(box);
     }
-    placed.push({ ...box, text, pen, size, turned: label.turned === true });
+    placed.push({
+      ...box,
+      text,
+      layer: kind.layer,
+      pen: kind.pen,
+      size: kind.size,
+      turned: label.turned === true,
+    });
   };
 
-  for (const dimension of dimensions) put(dimensionLabel(dimension), dimension.text, 'ink', 'normal');
+  for (const dimension of dimensions) put(dimensionLabel(dimension), dimension.text, ofDimensions);
   for (const one of series) {
     if (view.scale < one.leastScale) continue;
     const thinned = thinLabels(one, view);
@@ -48,7 +58,7 @@ export function placeLabels(
       if (thinned.step > 1 && one.numberOf !== null && one.numberOf(index) % thinned.step !== 0) continue;
       const label = one.at(index);
       const short = thinned.short || !fitsItsLine(label, label.text, one.size, view);
-      put(label, short ? (label.short ?? label.text) : label.text, one.pen, one.size);
+      put(label, short ? (label.short ?? label.text) : label.text, one);
     }
   }
   return placed;

@@ -18,10 +18,10 @@ const packagesOf: Readonly<Record<string, readonly string[]>> = {
   'src/plan': ['zod', 'immer'],
   'src/calc': ['reselect'],
   'src/sheets': [],
-  'src/files': ['d3-dsv', 'fflate', 'write-excel-file'],
+  'src/files': ['@tarikjabiri/dxf', 'd3-dsv', 'fflate', 'write-excel-file'],
   'src/cli': [],
 };
-const notForThePage = ['zod', 'd3-dsv', 'fflate', 'write-excel-file'];
+const notForThePage = ['zod', '@tarikjabiri/dxf', 'd3-dsv', 'fflate', 'write-excel-file'];
 
 /** What is wrong with one import, in a sentence; null where nothing is. */
 export function importViolation(found: Import): string | null {
