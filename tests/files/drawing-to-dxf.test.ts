@@ -1,42 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { drawingToDxf } from '../../src/files/drawing-to-dxf';
-import { drawFromAbove } from '../../src/sheets/draw-from-above';
-import { drawUnrolled } from '../../src/sheets/draw-unrolled';
-import type { Drawing, Fill, Stroke } from '../../src/sheets/drawing';
-import { stageFixture } from '../arbitraries/evaluation-fixture';
+import type { Fill, Stroke } from '../../src/sheets/drawing';
 import { polylines } from '../sheets/polylines';
 import { countByLayer, readDxf } from './read-dxf';
 import { smallDrawing } from './small-drawing';
-
-const format = (mm: number) => `${Math.round(mm)} mm`;
-const parts = stageFixture({
-  columns: 40,
-  rows: 6,
-  jointDeg: 6,
-  zoneColumns: 10,
-  baseMm: 200,
-  ceilingDiameterMm: 3000,
-});
-const strips = { count: 1, aboveMm: 400, belowMm: 500 };
-const drawings: readonly (readonly [string, Drawing])[] = [
-  ['from above', drawFromAbove(parts, 'processor', format)],
-  ...(['wall-a', 'ceiling-b'] as const).flatMap((surfaceId) =>
-    (['behind', 'inside'] as const).map(
-      (from) =>
-        [
-          `${surfaceId} from ${from}`,
-          drawUnrolled(parts, { surfaceId, from, tint: 'processor', strips }, format)!.drawing,
-        ] as const,
-    ),
-  ),
-];
+import { drawingsOfStage } from './stage-drawings-fixture';
 
 /** Polylines of a list of strokes or fills, by layer. */
 function linesByLayer(items: readonly (Stroke | Fill)[]): Record<string, number> {
   return countByLayer(items.flatMap(({ layer, lines }) => polylines(lines).map(() => ({ layer }))));
 }
 
-describe.each(drawings)('drawingToDxf of the stage %s', (_name, drawing) => {
+describe.each(drawingsOfStage())('drawingToDxf of the stage %s', (_name, drawing) => {
   const read = readDxf(drawingToDxf(drawing, 50));
 
   it('has as many polylines and fills on each layer as the drawing', () => {
