@@ -1,7 +1,7 @@
 import type { Terminal } from './terminal';
 
-/** What a call ends with. Of a plan: it stands, a check stops it, or it could not be read. */
-export const exitCodes = { ok: 0, stopped: 1, refused: 2 } as const;
+/** What a call ends with. Of a plan: it stands, a check stops it, or it could not be read; of two: something changed. */
+export const exitCodes = { ok: 0, stopped: 1, changed: 1, refused: 2 } as const;
 export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
 
 /** One word of the command line. */
@@ -12,7 +12,7 @@ export interface Command {
   /** Options that it takes, each with what it does; '--out DIR' takes a folder, which must be given. */
   readonly options: Readonly<Record<string, string>>;
   /** Files that it takes. */
-  readonly files: 0 | 1;
+  readonly files: 0 | 1 | 2;
   /** What it does, in a line or two. */
   readonly summary: string;
   readonly run: (given: Given, terminal: Terminal) => ExitCode;
@@ -21,6 +21,8 @@ export interface Command {
 /** What stood after the command's name. */
 export interface Given {
   readonly file: string;
+  /** Only of a command that takes two. */
+  readonly secondFile?: string;
   readonly options: ReadonlySet<string>;
   /** Folder that stood after --out; only of a command that takes one. */
   readonly out?: string;

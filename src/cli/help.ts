@@ -32,7 +32,7 @@ function helpText(commands: readonly Command[], width: number): string {
     ...alignColumns(
       [
         [`  ${exitCodes.ok}`, 'where nothing stops the plan, or the answer is given'],
-        [`  ${exitCodes.stopped}`, 'where a check stops the plan'],
+        [`  ${exitCodes.stopped}`, 'where a check stops the plan, or two plans that are compared differ'],
         [`  ${exitCodes.refused}`, 'where a file or a call cannot be read: reason and path on standard error'],
       ],
       ['l', 'l'],

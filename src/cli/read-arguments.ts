@@ -3,7 +3,7 @@ import type { Command, Given } from './command';
 /** How a command says that it writes into a folder. */
 const folderOption = '--out DIR';
 
-/** The words after a command's name, sorted into its file and its options, or why they do not fit it. */
+/** The words after a command's name, sorted into its files and its options, or why they do not fit it. */
 export function readArguments(command: Command, words: readonly string[]): Given | { readonly refused: string } {
   const options = new Set<string>();
   const files: string[] = [];
@@ -16,10 +16,19 @@ export function readArguments(command: Command, words: readonly string[]): Given
     else if (Object.hasOwn(command.options, word)) options.add(word);
     else return { refused: `${command.name} knows no option ${word}` };
   }
-  if (files.length < command.files) return { refused: `${command.name} wants a file` };
+  const [file = '', secondFile] = files;
+  if (files.length < command.files) {
+    return { refused: `${command.name} wants ${command.files === 2 ? 'two files' : 'a file'}` };
+  }
   if (files.length > command.files) {
-    return { refused: `${command.name} wants ${command.files === 0 ? 'no file' : 'one file only'}: ${files.at(-1)}` };
+    const wanted = ['no file', 'one file only', 'two files only'][command.files];
+    return { refused: `${command.name} wants ${wanted}: ${files.at(-1)}` };
   }
   if (wantsFolder && out === undefined) return { refused: `${command.name} wants a folder after --out` };
-  return { file: files[0] ?? '', options, ...(out === undefined ? {} : { out }) };
+  return {
+    file,
+    options,
+    ...(secondFile === undefined ? {} : { secondFile }),
+    ...(out === undefined ? {} : { out }),
+  };
 }

@@ -25,6 +25,7 @@ test('helpOn names every command with what it does and its options, and itself',
 test('the command line has the commands that were agreed', () => {
   expect(commands.map((command) => command.name)).toEqual([
     'check',
+    'compare',
     'find',
     'materials',
     'pictures',

@@ -32,6 +32,14 @@ test('readArguments refuses a file where none is wanted', () => {
   expect(readArguments({ ...command, files: 0 }, ['a.json'])).toEqual({ refused: 'weigh wants no file: a.json' });
 });
 
+test('readArguments takes two files in their order, of a command that wants two', () => {
+  const two: Command = { ...command, files: 2 };
+  const expected = { file: 'a.json', secondFile: 'b.json', options: new Set(['--json']) };
+  expect(readArguments(two, ['a.json', '--json', 'b.json'])).toEqual(expected);
+  expect(readArguments(two, ['a.json'])).toEqual({ refused: 'weigh wants two files' });
+  expect(readArguments(two, ['a', 'b', 'c'])).toEqual({ refused: 'weigh wants two files only: c' });
+});
+
 const writing: Command = { ...command, options: { '--out DIR': 'folder', '--json': 'as one object' } };
 
 test('readArguments takes the folder that stands after --out, before the file or behind it', () => {

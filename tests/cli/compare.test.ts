@@ -1,0 +1,52 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { compare } from '../../src/cli/compare';
+import { givenTerminal } from './given-terminal';
+
+const sample = readFileSync('fixtures/plans/flat.json', 'utf8');
+const higher = JSON.parse(sample);
+higher.walls[0].bands[0].rows += 1;
+const files = { 'old.json': sample, 'new.json': JSON.stringify(higher), 'broken.json': '{' };
+
+function run(file: string, secondFile: string, ...options: string[]) {
+  const terminal = givenTerminal(files);
+  const code = compare.run({ file, secondFile, options: new Set(options) }, terminal);
+  return { code, output: terminal.output(), complaints: terminal.complaints() };
+}
+
+test('compare ends with 0 where nothing changed and says so', () => {
+  expect(run('old.json', 'old.json')).toMatchObject({ code: 0, output: expect.stringContaining('Nothing changed.') });
+  expect(run('old.json', 'old.json', '--json')).toMatchObject({ code: 0, output: '{\n  "changes": []\n}\n' });
+});
+
+test('compare ends with 1 where something changed and lists it in lines of eighty columns', () => {
+  const { code, output } = run('old.json', 'new.json');
+  expect(code).toBe(1);
+  expect(output).toContain('Panel, added: 8');
+  for (const line of output.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  expect(output).not.toMatch(/NaN|Infinity|undefined|\[object/);
+});
+
+test('compare --json is one object with every change', () => {
+  const { code, output } = run('old.json', 'new.json', '--json');
+  expect(code).toBe(1);
+  const { changes } = JSON.parse(output);
+  expect(changes).toContainEqual({
+    kind: 'changed',
+    what: 'figure',
+    name: 'Panels',
+    before: [{ value: 64, unit: 'count' }],
+    after: [{ value: 72, unit: 'count' }],
+  });
+  for (const change of changes) expect(Object.keys(change)).toEqual(['kind', 'what', 'name', 'before', 'after']);
+});
+
+test.each([
+  ['old.json', 'gone.json', 'gone.json: there is no such file'],
+  ['gone.json', 'old.json', 'gone.json: there is no such file'],
+  ['old.json', 'broken.json', 'reason: '],
+])('compare of %s with %s ends with 2 and prints nothing', (file, secondFile, complaint) => {
+  const { code, output, complaints } = run(file, secondFile);
+  expect([code, output]).toEqual([2, '']);
+  expect(complaints).toContain(complaint);
+});
