@@ -9,7 +9,10 @@ export interface Command {
   readonly name: string;
   /** How it is called, without the program's name: 'check PLAN.json [--json]'. */
   readonly usage: string;
-  /** Options that it takes, each with what it does; '--out DIR' takes a folder, which must be given. */
+  /**
+   * Options that it takes, each with what it does; '--out DIR' takes a folder and '--format dxf|svg' one of the words,
+   * which must be given.
+   */
   readonly options: Readonly<Record<string, string>>;
   /** Files that it takes. */
   readonly files: 0 | 1 | 2;
@@ -26,4 +29,6 @@ export interface Given {
   readonly options: ReadonlySet<string>;
   /** Folder that stood after --out; only of a command that takes one. */
   readonly out?: string;
+  /** Word that stood after --format; only of a command that takes one. */
+  readonly format?: 'dxf' | 'svg';
 }

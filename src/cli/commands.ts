@@ -1,6 +1,7 @@
 import { check } from './check';
 import type { Command } from './command';
 import { compare } from './compare';
+import { drawings } from './drawings';
 import { find } from './find';
 import { helpOn } from './help';
 import { materials } from './materials';
@@ -9,7 +10,7 @@ import { pictures } from './pictures';
 import { pixelmap } from './pixelmap';
 import { schema } from './schema';
 
-const ofPlans: readonly Command[] = [check, compare, find, materials, pictures, pixelmap, mesh, schema];
+const ofPlans: readonly Command[] = [check, compare, find, materials, pictures, pixelmap, mesh, drawings, schema];
 
 /** All commands, in the order in which help lists them. */
 export const commands: readonly Command[] = [...ofPlans, helpOn(ofPlans)];

@@ -31,6 +31,7 @@ test('the command line has the commands that were agreed', () => {
     'pictures',
     'pixelmap',
     'mesh',
+    'drawings',
     'schema',
     'help',
   ]);

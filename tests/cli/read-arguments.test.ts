@@ -58,3 +58,18 @@ test.each([
 test('readArguments knows no --out of a command that writes nothing', () => {
   expect(readArguments(command, ['a.json', '--out', 'made'])).toEqual({ refused: 'weigh knows no option --out' });
 });
+
+const choosing: Command = { ...command, options: { '--format dxf|svg': 'form', '--out DIR': 'folder' } };
+
+test('readArguments takes the word that stands after --format', () => {
+  const given = readArguments(choosing, ['--format', 'dxf', 'a.json', '--out', 'made']);
+  expect(given).toEqual({ file: 'a.json', options: new Set(), out: 'made', format: 'dxf' });
+});
+
+test.each([
+  [['a.json', '--out', 'made'], 'weigh wants dxf or svg after --format'],
+  [['a.json', '--out', 'made', '--format', 'pdf'], 'weigh wants dxf or svg after --format'],
+  [['a.json', '--format', 'svg'], 'weigh wants a folder after --out'],
+])('readArguments refuses %j of a command that wants one of two words', (words, refused) => {
+  expect(readArguments(choosing, words)).toEqual({ refused });
+});
