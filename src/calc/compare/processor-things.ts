@@ -1,3 +1,4 @@
+import { counted } from '../../units/counted';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import type { Zone } from '../zones/zone-result';
 import type { ThingList } from './thing';
@@ -25,8 +26,9 @@ export function processorThings(zones: readonly Zone[], surfaces: SurfaceSet, ma
       detail: canvasOf(zone),
     })),
     sayContent: (index) => {
-      const { letter, firstColumn, columns, firstRow, rows } = zones[index]!;
-      return [`${letter} C${firstColumn} to C${firstColumn + columns - 1}, R${firstRow} to R${firstRow + rows - 1}`];
+      const { letter, firstColumn, columns, firstRow, rows, panels } = zones[index]!;
+      const place = `C${firstColumn} to C${firstColumn + columns - 1}, R${firstRow} to R${firstRow + rows - 1}`;
+      return [`${letter} ${place}, ${counted(panels, 'panel')}`];
     },
     sayDetail: (index) => [canvasOf(zones[index]!)],
   };

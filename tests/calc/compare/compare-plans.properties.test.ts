@@ -61,12 +61,17 @@ function mirrored(change: Change): Change {
 
 const sorted = (changes: readonly Change[]) => changes.map((change) => JSON.stringify(change)).sort();
 
-/** Compares two plans both ways; how many changes there are. */
-function expectMirrored(one: Plan, other: Plan): number {
+/** Kinds of things whose words name all that they are made of; a panel that moved by less than is shown reads as before. */
+const toldInFull: ReadonlySet<Change['what']> = new Set(['port', 'trunk', 'node', 'circuit', 'item', 'figure']);
+
+/** Compares two plans both ways: what is otherwise reads otherwise, and the ways mirror. */
+function expectMirrored(one: Plan, other: Plan): void {
   const [before, after] = [evaluated(one), evaluated(other)];
   const there = comparePlans(before, after);
+  for (const change of there) {
+    if (toldInFull.has(change.what)) expect(change.before).not.toEqual(change.after);
+  }
   expect(sorted(comparePlans(after, before))).toEqual(sorted(there.map(mirrored)));
-  return there.length;
 }
 
 test('comparePlans of a plan with itself, or with its lists in another order, is empty', () => {
@@ -76,7 +81,7 @@ test('comparePlans of a plan with itself, or with its lists in another order, is
       expect(comparePlans(before, evaluated(plan))).toEqual([]);
       expect(comparePlans(before, evaluated(reordered(plan)))).toEqual([]);
     }),
-    { numRuns: 15 },
+    { numRuns: 10 },
   );
 });
 
@@ -85,23 +90,21 @@ test('comparePlans is blind to ids', () => {
     fc.property(plans, (plan) => {
       expect(comparePlans(evaluated(plan), evaluated(withOtherIds(plan)))).toEqual([]);
     }),
-    { numRuns: 15 },
+    { numRuns: 10 },
   );
 });
 
 test('comparePlans the other way round mirrors', () => {
-  let differing = 0;
   fc.assert(
     fc.property(plans, fc.array(edit, { minLength: 3, maxLength: 8 }), (plan, edits) => {
       const edited = edits.reduce((now, command) => {
         const outcome = applyCommand(now, command);
         return 'plan' in outcome ? outcome.plan : now;
       }, plan);
-      if (expectMirrored(plan, edited) > 0) differing += 1;
+      expectMirrored(plan, edited);
     }),
-    { numRuns: 15 },
+    { numRuns: 12 },
   );
-  expect(differing).toBeGreaterThan(0);
 });
 
 test('comparePlans mirrors between plans that have nothing to do with each other', () => {
@@ -109,6 +112,6 @@ test('comparePlans mirrors between plans that have nothing to do with each other
     fc.property(plans, plans, (one, other) => {
       expectMirrored(one, other);
     }),
-    { numRuns: 10 },
+    { numRuns: 8 },
   );
 });

@@ -8,7 +8,7 @@ const zone = zones.results.zones[0]!;
 test('processorThings has each processor by its number, with the panels of its zone and its canvas', () => {
   const list = processorThings([{ ...zone, processor: 3 }], surfaces, ['m0', 'm1']);
   expect(list.things).toEqual([{ name: '3', content: 'm0 m1', detail: 'canvas 200 × 100 px' }]);
-  expect(list.sayContent(0)).toEqual(['A C1 to C2, R1 to R1']);
+  expect(list.sayContent(0)).toEqual(['A C1 to C2, R1 to R1, 2 panels']);
   expect(list.sayDetail(0)).toEqual(['canvas 200 × 100 px']);
 });
 
