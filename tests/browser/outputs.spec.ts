@@ -2,7 +2,9 @@ import { csvParse } from 'd3-dsv';
 import { unzipSync } from 'fflate';
 import { validateBytes } from 'gltf-validator';
 import { PNG } from 'pngjs';
+import { readDxf } from '../files/read-dxf';
 import { cornersOfRow, readPng } from '../files/read-png';
+import { readSvg } from '../files/read-svg';
 import { goToChapter } from './support/go-to-chapter';
 import { figuresAreThere, openWorkbench } from './support/open-workbench';
 import { dropFile, fixture, savedBy } from './support/plan-file';
@@ -49,6 +51,23 @@ test('one node’s picture, the pixel map and the geometry are saved each by its
   expect(geometry.bytes.toString('latin1', 0, 4)).toBe('glTF');
   const obj = unzipSync((await savedBy(page, page.getByRole('button', { name: 'Save the geometry as OBJ' }))).bytes);
   expect(Object.keys(obj)).toEqual(['stage.obj', 'stage.mtl']);
+});
+
+test('a drawing is saved as DXF in millimetres and as SVG, each by its button', async ({ page }) => {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/flat.json'));
+  await figuresAreThere(page);
+  await goToChapter(page, 'Outputs');
+  const dxf = await savedBy(page, page.getByRole('button', { name: 'Save A unrolled, from behind as DXF' }));
+  expect(dxf.name).toMatch(/A-unrolled-from-behind\.dxf$/);
+  const { header, polylines } = readDxf(dxf.bytes.toString('utf8'));
+  expect(header.$INSUNITS).toBe(4);
+  // 8 columns of 600 mm.
+  const edge = polylines.filter(({ layer }) => layer === 'wall').flatMap(({ vertices }) => vertices.map(({ x }) => x));
+  expect(Math.max(...edge) - Math.min(...edge)).toBe(4800);
+  const svg = await savedBy(page, page.getByRole('button', { name: 'Save Stage from above as SVG' }));
+  expect(svg.name).toMatch(/from-above\.svg$/);
+  expect(readSvg(svg.bytes.toString('utf8')).length).toBeGreaterThan(10);
 });
 
 test('previews are painted, and the switch puts the pictures on the model and takes them off', async ({ page }) => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { drawingFiles } from '../../src/files/drawing-files';
+import { drawingFile, drawingFiles } from '../../src/files/drawing-files';
+import { listDrawings } from '../../src/sheets/list-drawings';
 import { stageFixture } from '../arbitraries/evaluation-fixture';
 import { readDxf } from './read-dxf';
 import { readSvg } from './read-svg';
@@ -43,4 +44,9 @@ test('drawingFiles letters the panels: at its scale every panel of half a metre 
 test('drawingFiles makes nothing of a plan without panels', () => {
   const none = { ...parts, surfaces: { surfaces: [], offsets: [], total: 0 } };
   expect([...drawingFiles(none, format, 'svg')]).toEqual([]);
+});
+
+test('drawingFile makes one of them, the same as among all', () => {
+  const alone = drawingFile(listDrawings(parts.surfaces)[1]!, parts, format, 'svg');
+  expect(alone).toEqual([...drawingFiles(parts, format, 'svg')][1]);
 });

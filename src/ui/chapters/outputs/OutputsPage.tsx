@@ -9,6 +9,7 @@ import { useActions } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
 import { EmptyState } from '../../widgets/EmptyState';
 import { SwitchField } from '../../widgets/SwitchField';
+import { DrawingFiles } from './DrawingFiles';
 import { NodePictures } from './NodePictures';
 import { OutputFiles } from './OutputFiles';
 import { useOutputFile } from './use-output-file';
@@ -33,6 +34,9 @@ export function OutputsPage() {
           <>
             <OutputFiles map={map} ask={ask} />
             {label !== null && <SearchProgress of={search} label={label} share={share} />}
+            <ChapterSection title="Drawings" note="DXF in millimetres at full size, SVG at 1:50">
+              <DrawingFiles />
+            </ChapterSection>
             <ChapterSection title="Test pictures" note={`${counted(fed.nodes.length, 'node')}, each at its exact size`}>
               {fed.nodes.length === 0 ? (
                 <EmptyState title="No node feeds a panel yet, and so there is no picture." />
