@@ -38,7 +38,7 @@ export function drawingToSvg(drawing: Drawing, reduction: number): string {
   const width = wholeMicrometres(Math.max(window.rightMm - left, heading.widthMm, legend.widthMm));
   const height = wholeMicrometres(window.bottomMm + legend.heightMm - top);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${wholeMicrometres(width / reduction)}mm" height="${wholeMicrometres(height / reduction)}mm" viewBox="${left} ${top} ${width} ${height}" role="img">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${wholeMicrometres(width / reduction)}mm" height="${wholeMicrometres(height / reduction)}mm" viewBox="${left} ${top} ${width} ${height}" role="img" ${face}>`,
     `<title>${escapeXml(drawing.title)}</title>`,
     `<desc>${escapeXml(under(drawing, reduction))}</desc>`,
     `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="${paperStyle.sheet}"/>`,
@@ -46,7 +46,10 @@ export function drawingToSvg(drawing: Drawing, reduction: number): string {
     ...drawing.strokes.filter(isShown).map((stroke) => strokePath(stroke, reduction)),
     ...drawing.marks.filter(isShown).map(fillPath),
     ...dimensionsPath(drawing, reduction),
+    // A rim of the sheet's colour, so that lines do not cross the letters.
+    `<g text-anchor="middle" stroke="${paperStyle.sheet}" stroke-linejoin="round" paint-order="stroke">`,
     ...letterDrawing(drawing, window, reduction).map(textElement),
+    '</g>',
     ...heading.elements,
     ...legend.elements,
     '</svg>',
@@ -91,12 +94,12 @@ function dimensionsPath({ dimensions }: Drawing, reduction: number): readonly st
 
 const face = `font-family="'IBM Plex Mono', monospace"`;
 
-/** A text in the middle of its place, with a rim of the sheet's colour so that lines do not cross it. */
+/** A text in the middle of its place. */
 function textElement({ text, layer, pen, xMm, yMm, heightMm, turned }: Lettering): string {
   const x = wholeMicrometres(xMm);
   const y = wholeMicrometres(yMm);
   const turn = turned ? ` transform="rotate(-90 ${x} ${y})"` : '';
-  return `<text class="${layer}" x="${x}" y="${wholeMicrometres(yMm + heightMm * dropShare)}"${turn} ${face} font-size="${wholeMicrometres(heightMm)}" text-anchor="middle" fill="${paperStyle.pens[pen]}" stroke="${paperStyle.sheet}" stroke-width="${wholeMicrometres(heightMm / 4)}" stroke-linejoin="round" paint-order="stroke">${escapeXml(text)}</text>`;
+  return `<text class="${layer}" x="${x}" y="${wholeMicrometres(yMm + heightMm * dropShare)}"${turn} font-size="${wholeMicrometres(heightMm)}" fill="${paperStyle.pens[pen]}" stroke-width="${wholeMicrometres(heightMm / 4)}">${escapeXml(text)}</text>`;
 }
 
 interface Block {
@@ -151,5 +154,5 @@ function legendOf({ legend }: Drawing, window: Box, reduction: number): Block {
 
 /** A text from its first sign on, standing on y. */
 function startingText(text: string, xMm: number, yMm: number, heightMm: number): string {
-  return `<text x="${wholeMicrometres(xMm)}" y="${wholeMicrometres(yMm)}" ${face} font-size="${wholeMicrometres(heightMm)}" fill="${paperStyle.pens.ink}">${escapeXml(text)}</text>`;
+  return `<text x="${wholeMicrometres(xMm)}" y="${wholeMicrometres(yMm)}" font-size="${wholeMicrometres(heightMm)}" fill="${paperStyle.pens.ink}">${escapeXml(text)}</text>`;
 }

@@ -75,7 +75,7 @@ describe('drawingToSvg', () => {
   it('turns what reads upwards', () => {
     const upright = elements.find(({ name, text }) => name === 'text' && text === 'upright')!.attributes;
     expect(upright.transform).toBe(`rotate(-90 ${upright.x} 1600)`);
-    expect(upright['text-anchor']).toBe('middle');
+    expect(elements.find(({ name }) => name === 'g')!.attributes['text-anchor']).toBe('middle');
   });
 
   it('is wide enough for a long title', () => {
