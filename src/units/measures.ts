@@ -145,7 +145,7 @@ export const measures: Readonly<Record<Dimension, Measure>> = {
       weeks: 604_800,
     },
   },
-  frequency: { name: 'a frequency', example: '3840 Hz', sizes: { Hz: 1, kHz: 1000 } },
+  frequency: { name: 'a frequency', example: '3840 Hz', sizes: { Hz: 1, kHz: 1000, MHz: 1e6 } },
   rate: { name: 'a frame rate', example: '24 fps', sizes: { fps: 1, Hz: 1 } },
   depth: { name: 'a number of bits', example: '10 bit', sizes: { bit: 1, bits: 1 } },
   data: {

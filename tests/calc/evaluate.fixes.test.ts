@@ -12,9 +12,9 @@ import { smallPlan } from '../arbitraries/small-plan';
 const { evaluate } = createEvaluator();
 const stopsOf = (checks: readonly Check[]) => checks.flatMap(({ id, severity }) => (severity === 'stop' ? [id] : []));
 
-/** A stop of the runs or links of a surface that had none before: nothing could be judged until a fix gave it its first zone. */
+/** A stop of the runs, nodes or links of a surface that had none before: nothing could be judged until a fix gave it its first zone. */
 function isFirstSent(id: string, before: readonly Check[]): boolean {
-  const chapter = ['runs.', 'links.'].find((start) => id.startsWith(start));
+  const chapter = ['runs.', 'nodes.', 'links.'].find((start) => id.startsWith(start));
   const letter = id.slice(id.lastIndexOf('.'));
   return chapter !== undefined && !before.some((other) => other.id.startsWith(chapter) && other.id.endsWith(letter));
 }
