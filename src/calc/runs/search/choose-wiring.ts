@@ -50,7 +50,7 @@ const REPAIR_SHARE = 0.5;
  * arguments give the same answer, a mirrored zone the mirrored one.
  */
 export function chooseWiring(grid: WiringGrid, limits: RunLimits, terms: WiringTerms): WiringChoice {
-  if (compareWithMirror(grid) > 0) {
+  if (compareWithMirror(grid, limits.counting) > 0) {
     const { chosen, ways, peers, least } = chooseWiring(mirrorGrid(grid), limits, terms);
     const turned = new Map([...ways, ...peers].map((wiring) => [wiring, mirrorWiring(grid, wiring)]));
     const turn = (wirings: readonly ZoneWiring[]) => wirings.map((wiring) => turned.get(wiring)!);

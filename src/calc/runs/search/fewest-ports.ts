@@ -34,7 +34,8 @@ const STARTS = 6;
  * more than twelve panels wide or high where the steps suffice. The same arguments give the same wiring.
  */
 export function fewestPorts(grid: WiringGrid, limits: RunLimits, steps: number): ZoneWiring {
-  if (compareWithMirror(grid) > 0) return mirrorWiring(grid, fewestPorts(mirrorGrid(grid), limits, steps));
+  if (compareWithMirror(grid, limits.counting) > 0)
+    return mirrorWiring(grid, fewestPorts(mirrorGrid(grid), limits, steps));
   const zone = makeReady(grid, limits);
   return searchFewestPorts(zone, knownWirings(zone), { steps, enough: 0 }).wiring;
 }

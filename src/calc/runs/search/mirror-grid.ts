@@ -1,4 +1,4 @@
-import type { WiringGrid } from '../wiring-grid';
+import type { RunLimits, WiringGrid } from '../wiring-grid';
 
 /** The zone as seen from the other side: columns and canvas turned left to right. */
 export function mirrorGrid(grid: WiringGrid): WiringGrid {
@@ -30,8 +30,11 @@ export function mirrorPlace(columns: number, rows: number, place: number): numbe
   return (columns - 1) * rows - (place - row) + row;
 }
 
-/** Below 0: the zone comes before its mirror image, in an order of which only this matters, that it is one; 0: they are equal. */
-export function compareWithMirror(grid: WiringGrid): number {
+/**
+ * Below 0: the zone comes before its mirror image, in an order of which only this matters, that it is one; 0: they are equal.
+ * Where panels are on the canvas counts only where the rectangle round them does: narrow panels of a column stand at its left.
+ */
+export function compareWithMirror(grid: WiringGrid, counting: RunLimits['counting']): number {
   const { columns, rows, present, pixelLeft, pixelTop, pixelWidth, pixelHeight, entryHeightMm } = grid;
   const edge = canvasEdges(grid);
   for (let place = 0; place < present.length; place++) {
@@ -42,8 +45,9 @@ export function compareWithMirror(grid: WiringGrid): number {
         ? 0
         : pixelWidth[place]! - pixelWidth[other]! ||
           pixelHeight[place]! - pixelHeight[other]! ||
-          pixelTop[place]! - pixelTop[other]! ||
-          pixelLeft[place]! - (edge - pixelLeft[other]! - pixelWidth[other]!) ||
+          (counting === 'rectangle'
+            ? pixelTop[place]! - pixelTop[other]! || pixelLeft[place]! - (edge - pixelLeft[other]! - pixelWidth[other]!)
+            : 0) ||
           entryHeightMm[place]! - entryHeightMm[other]!);
     if (difference !== 0) return difference;
   }

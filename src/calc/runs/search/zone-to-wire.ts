@@ -49,7 +49,7 @@ export function makeReady(grid: WiringGrid, limits: RunLimits): ZoneToWire {
       region.size === 0
         ? 0
         : Math.min(region.size, Math.floor(limits.panelsMost), Math.floor(limits.usablePixels / least)),
-    symmetric: compareWithMirror(grid) === 0,
+    symmetric: compareWithMirror(grid, limits.counting) === 0,
     lowestRow: lowestRow(grid),
   };
 }

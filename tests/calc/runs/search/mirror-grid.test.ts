@@ -37,10 +37,35 @@ test('mirrorGrid twice is the grid, as far as there are panels', () => {
 test('compareWithMirror puts a grid and its mirror image in one order, and is 0 for what is its own image', () => {
   fc.assert(
     fc.property(grids, (grid) => {
-      expect(Math.sign(compareWithMirror(mirrorGrid(grid))) + Math.sign(compareWithMirror(grid))).toBe(0);
+      for (const counting of ['panels', 'rectangle'] as const) {
+        const signOf = (of: typeof grid) => Math.sign(compareWithMirror(of, counting));
+        expect(signOf(mirrorGrid(grid)) + signOf(grid)).toBe(0);
+      }
     }),
   );
-  expect(compareWithMirror(block(5, 3))).toBe(0);
-  expect(compareWithMirror(block(5, 3, (place) => place !== 0))).not.toBe(0);
-  expect(compareWithMirror(block(5, 3, (place) => place !== 0 && place !== 12))).toBe(0);
+  expect(compareWithMirror(block(5, 3), 'rectangle')).toBe(0);
+  expect(
+    compareWithMirror(
+      block(5, 3, (place) => place !== 0),
+      'rectangle',
+    ),
+  ).not.toBe(0);
+  expect(
+    compareWithMirror(
+      block(5, 3, (place) => place !== 0 && place !== 12),
+      'rectangle',
+    ),
+  ).toBe(0);
+});
+
+test('compareWithMirror minds where panels are on the canvas only where the rectangle round them counts', () => {
+  // One row of two columns; the left panel stands two pixels aside.
+  const grid = block(2, 1);
+  grid.pixelLeft[0] = 2;
+  grid.pixelLeft[1] = 300;
+  grid.pixelWidth.fill(100);
+  const shifted = { ...block(3, 1), pixelWidth: Uint32Array.of(100, 100, 100), pixelLeft: Uint32Array.of(0, 150, 400) };
+  expect(compareWithMirror(grid, 'panels')).toBe(0);
+  expect(compareWithMirror(shifted, 'panels')).toBe(0);
+  expect(compareWithMirror(shifted, 'rectangle')).not.toBe(0);
 });
