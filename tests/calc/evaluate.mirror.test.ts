@@ -123,11 +123,10 @@ test('evaluate of a mirrored wall wires every panel as its image, and a wall tha
     }).every((image) => image >= 0);
     // What is its own image is wired as it was, or as its image where an empty column tells left from right.
     if (isItsOwnImage && one.runs.results.order.join() === other.runs.results.order.join()) return;
-    // From the nearer end of its run: where both ends suit an entry alike, a run may begin at either.
     const placeOf = ({ runs: { results } }: Evaluation, panel: number) => {
       const run = results.runs[results.runOf[panel]!];
       if (run === undefined) return null;
-      return [Math.min(results.placeOf[panel]!, run.count + 1 - results.placeOf[panel]!), run.count];
+      return [results.placeOf[panel]!, run.count];
     };
     for (let panel = 0; panel < count; panel++) {
       const image = other.walls.results.walls[0]!.table.at[acrossFrom(panel)]!;
