@@ -24,3 +24,8 @@ test('countCables takes the first cable of a kind, and none of another', () => {
   expect(items.some((item) => item.itemId === 'short')).toBe(false);
   expect(items.find((item) => item.itemId === 't')).toMatchObject({ needed: 2, priceEach: null });
 });
+
+test('countCables counts a cable for every return beside that of its run', () => {
+  const back = countCables([], { ...wiring, returns: 12 }).find(({ itemId }) => itemId === 'home-run');
+  expect(back).toMatchObject({ needed: 24, countedAs: 'one a run and one a return' });
+});

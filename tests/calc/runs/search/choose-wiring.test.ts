@@ -54,3 +54,17 @@ test('chooseWiring of a mirrored zone has the mirrored figures: same ports, figu
   const { ports, figures, fullestPixels } = of(holes);
   expect(of(mirrored)).toMatchObject({ ports, figures, fullestPixels });
 });
+
+// Common practice, no source: a quarter of a ceiling, wired from above, hangs on 13 or 14 ports with eight or nine panels each.
+test.each([
+  // 13 columns of nine are 117 panels, 14 columns of eight are 112.
+  { columns: 13, rows: 9, panelsAPort: 9, ports: 13 },
+  { columns: 14, rows: 8, panelsAPort: 8, ports: 14 },
+])(
+  'chooseWiring of a ceiling zone takes $ports ports of $panelsAPort panels',
+  ({ columns, rows, panelsAPort, ports }) => {
+    const limits = aPort(panelsAPort, 'panels', Number.POSITIVE_INFINITY);
+    const { chosen } = chooseWiring(block(columns, rows), limits, { priority: 'repeats', portsThere: 14 });
+    expect(chosen).toMatchObject({ ports, fewestPanels: panelsAPort, mostPanels: panelsAPort, figures: 1 });
+  },
+);
