@@ -42,7 +42,7 @@ export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, s
         through.lineTo(spot.x, spot.y);
         if (place === arrowAt) drawArrow(arrows, before, spot, width * 0.13);
       } else through.moveTo(spot.x, spot.y);
-      const homeRun = (tag: string, shortTag: string): HomeRunEntry => ({
+      const homeRun = (tag: string, shortTag: string | null): HomeRunEntry => ({
         xMm: spot.x,
         yMm: spot.y,
         strip: spot.strip,
@@ -59,7 +59,7 @@ export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, s
       }
       if (place === chain.count - 1 && chain.returnTag !== null) {
         drawDiamond(squares, spot, width * 0.12);
-        homeRunsTo.push(homeRun(`to ${chain.returnTag}`, 'to'));
+        homeRunsTo.push(homeRun(`to ${chain.returnTag}`, null));
       }
       before = spot;
     }

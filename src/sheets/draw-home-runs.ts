@@ -13,7 +13,8 @@ export interface HomeRunEntry {
   readonly column: number;
   readonly row: number;
   readonly tag: string;
-  readonly shortTag: string;
+  /** Said where the whole tag has no room; null: then nothing. */
+  readonly shortTag: string | null;
   readonly number: number;
 }
 
@@ -60,7 +61,7 @@ export function drawHomeRuns(
       rows[k].push({
         label: {
           text: entry.tag,
-          short: entry.shortTag,
+          ...(entry.shortTag === null ? {} : { short: entry.shortTag }),
           xMm,
           yMm,
           asideX: upright ? 0 : sign,
