@@ -62,15 +62,9 @@ export function whereIs(model: FaultModel, { kind, index }: Culprit): string {
     case 'trunk':
       return `from processor ${/^\d+/.exec(model.breakouts[index]!)?.[0] ?? ''} to breakout ${model.breakouts[index]}`;
     case 'breakout':
-      return listed(
-        'port',
-        outlets.filter(({ breakout }) => breakout === index).map(({ port }) => port),
-      );
+      return listed('port', portsInOrder(outlets.filter(({ breakout }) => breakout === index)));
     case 'processor':
-      return listed(
-        'port',
-        outlets.filter(({ processor }) => processor === index).map(({ port }) => port),
-      );
+      return listed('port', portsInOrder(outlets.filter(({ processor }) => processor === index)));
     case 'node':
       return listed('processor', [
         ...new Set(
@@ -127,6 +121,11 @@ function placesOf({ start, count }: ChainSet, chain: number, at: number): string
 
 function portOf({ outlets, entryOf }: FaultModel, run: number): string {
   return outlets[entryOf[run]!]!.port;
+}
+
+/** By breakout and number; runs take their ports and those they return to in turns. */
+function portsInOrder(outlets: readonly { readonly port: string }[]): string[] {
+  return outlets.map(({ port }) => port).sort();
 }
 
 /** 'ports 3B-01 to 3B-10 (10)'; 'processor 3'. */

@@ -52,3 +52,9 @@ describe('lookFirst', () => {
       expect(lookFirst[kind]).toContain('who answers for the supply');
   });
 });
+
+it('whereIs lists ports in their order, whichever run they belong to', () => {
+  const returning = makeFaultModel(smallStage({ returnPorts: ['1B-02', '1A-08', null, null] }));
+  // Entries 1A-01, 1A-02 and 1B-01, returns 1B-02 and 1A-08.
+  expect(whereIs(returning, { kind: 'processor', index: 0 })).toBe('5 ports, 1A-01 to 1B-02');
+});
