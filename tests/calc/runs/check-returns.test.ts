@@ -51,7 +51,9 @@ test('checkReturns watches the drop of every return from above reach, by the low
   }
   const high = own.filter(({ exitHeightMm }) => exitHeightMm > plan.signal.reachMm).length;
   const [check] = checksOf(plan, 'runs.returns-reach.');
-  expect(check).toMatchObject({ severity: high > 0 ? 'watch' : 'pass', limit: plan.signal.reachMm });
+  expect(check).toMatchObject({ severity: 'watch', limit: plan.signal.reachMm, values: { high: { value: high } } });
+  expect(high).toBeGreaterThan(0);
+  expect(high).toBeLessThan(own.length);
   // On a ceiling, wired from above, nobody reaches from the floor.
   expect(checksOf(plan, 'runs.returns-reach.')).toHaveLength(1);
 });
