@@ -94,6 +94,15 @@ describe('layCircuits', () => {
     );
   });
 
+  it('joins what holes left over from the side that takes fewer circuits, whichever it is', () => {
+    // Two panels a circuit at 30 V: 12.8 A usable, 150 W at power factor 0.95 are 5.26 A. Four in the lowest row and one apart: three.
+    const holds = (column: number, row: number) => row === 1 || (column === 4 && row === 3);
+    const mirrored = (column: number, row: number) => holds(5 - column, row);
+    for (const each of [holds, mirrored]) {
+      expect(lay(surfaceOf({ columns: 4, rows: 3, holds: each }), 30)).toHaveLength(3);
+    }
+  });
+
   it('a mirrored surface with holes takes as many circuits', () => {
     const size = { columns: fc.integer({ min: 1, max: 9 }), rows: fc.integer({ min: 1, max: 9 }) };
     const holed = fc.record({ ...size, standing: fc.array(fc.boolean(), { minLength: 81, maxLength: 81 }) });
