@@ -1,4 +1,5 @@
 import { defaultAddresses } from './addresses';
+import { emptyBuildLog } from './build-log';
 import { starterCatalogue } from './catalogue/starter-catalogue';
 import { defaultDelay } from './delay';
 import { defaultFeed } from './feed';
@@ -48,5 +49,8 @@ export function emptyPlan({ id, name, lengths }: Beginning): Plan {
     masses: defaultMasses,
     materials: defaultMaterials,
     alternatives: [],
+    names: null,
+    revisions: [],
+    log: emptyBuildLog,
   };
 }

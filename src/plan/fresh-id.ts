@@ -6,13 +6,18 @@ import type { Plan } from './plan';
  */
 export function freshId(plan: Plan, stem: string): string {
   let highest = 0;
-  const waiting: unknown[] = Object.entries(plan).map(([key, group]) => (key === 'existingWiring' ? null : group));
+  const waiting: unknown[] = [plan];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     if (typeof next === 'string') highest = Math.max(highest, numberOf(next, stem));
-    else if (typeof next === 'object' && next !== null) waiting.push(...Object.values(next));
+    else if (typeof next === 'object' && next !== null) {
+      for (const [key, value] of Object.entries(next)) if (!withoutIds.has(key) && value !== null) waiting.push(value);
+    }
   }
   return `${stem}-${highest + 1}`;
 }
+
+/** Long lists in which no id stands. */
+const withoutIds: ReadonlySet<string> = new Set(['existingWiring', 'ticks']);
 
 /** 6 for 'panel-6' and the stem 'panel'; 0 for anything else. */
 function numberOf(text: string, stem: string): number {

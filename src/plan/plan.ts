@@ -1,25 +1,13 @@
 import { z } from 'zod';
-import { addresses } from './addresses';
-import { alternative } from './alternative';
-import { catalogue } from './catalogue';
-import { ceiling } from './ceiling';
-import { delay } from './delay';
-import { feed } from './feed';
+import { buildLog } from './build-log';
 import { findTwinSurface } from './find-twin-surface';
-import { handChange } from './hand-change';
-import { materials } from './materials';
-import { picture } from './picture';
-import { power } from './power';
-import { id, label, longText, shortLabel } from './primitives';
-import { existingWiring, signal } from './signal';
-import { heat, masses } from './site';
-import { sync } from './sync';
+import { planContent } from './plan-content';
+import { id } from './primitives';
+import { revision } from './revision';
 import { uniqueList } from './unique-list';
-import { wall } from './wall';
-import { wish } from './wish';
 
 export const planFormat = 'voussoir-plan';
-export const planVersion = 2;
+export const planVersion = 3;
 
 /** The whole document. Unknown keys are errors; a dangling id is not: the evaluation reports it as a check. */
 export const plan = z
@@ -27,29 +15,10 @@ export const plan = z
     format: z.literal(planFormat),
     version: z.literal(planVersion),
     id,
-    name: label,
-    revision: shortLabel,
-    note: longText,
-    /** How lengths are shown; the document itself is metric. */
-    lengths: z.enum(['metric', 'feet']),
-    currency: z.string().regex(/^[A-Z]{3}$/, 'a currency has three capital letters'),
-    wish,
-    catalogue,
-    walls: z.array(wall).max(20),
-    ceilings: z.array(ceiling).max(20),
-    picture,
-    signal,
-    feed,
-    delay,
-    sync,
-    addresses,
-    existingWiring: existingWiring.nullable(),
-    handChanges: uniqueList(handChange, 20_000),
-    power,
-    heat,
-    masses,
-    materials,
-    alternatives: uniqueList(alternative, 50),
+    ...planContent.shape,
+    /** What was given to the crew, the oldest first. */
+    revisions: uniqueList(revision, 100),
+    log: buildLog,
   })
   .superRefine((document, context) => {
     const twin = findTwinSurface(document);

@@ -192,6 +192,79 @@ const power: fc.Arbitrary<Plan['power']> = fc.record({
   includesSignal: fc.boolean(),
 });
 
+const heldChain = fc.record({ name: fc.constantFrom('1A-01', '2-03', 'D1-1', 'D2-11'), first: anchor, last: anchor });
+const heldNames = fc.record({
+  processors: fc.array(fc.record({ number: whole(1, 10_000), at: anchor }), { maxLength: 3 }),
+  ports: fc.array(heldChain, { maxLength: 3 }),
+  circuits: fc.array(heldChain, { maxLength: 3 }),
+});
+
+const tick = fc.record({
+  step: fc.constantFrom('stands' as const, 'wired' as const, 'powered' as const, 'tested' as const),
+  of: fc.constantFrom('column' as const, 'port' as const, 'circuit' as const),
+  name: fc.constantFrom('A C1', '1A-01', 'D1-1', 'nothing of this name'),
+  done: fc.boolean(),
+  who: label,
+  atMs: whole(0, 4_000_000_000_000),
+});
+
+/** Fields of everything that is planned. */
+const content = (sizes: Size) => ({
+  name: label,
+  revision: text(20),
+  note: text(400),
+  lengths: fc.constantFrom('metric' as const, 'feet' as const),
+  currency: fc.constantFrom('EUR', 'USD', 'JPY', 'XXX'),
+  wish,
+  catalogue,
+  walls: listOf('wall', wall(sizes), 2),
+  ceilings: listOf('ceiling', ceiling(sizes), 2),
+  picture,
+  signal,
+  feed,
+  delay,
+  sync,
+  addresses,
+  existingWiring: nullable(existingWiring),
+  handChanges: listOf('change', handChange, 5),
+  power,
+  heat: fc.record({
+    people: whole(0, 10_000),
+    lampsW: number(0, 1e8),
+    airRiseK: number(0.1, 100),
+    roomRiseK: number(0.1, 100),
+  }),
+  masses: fc.record({
+    fittingsKgPerM2: number(0, 1000),
+    columnsAFrame: whole(1, 1000),
+    plateAreaM2: number(0.0001, 100),
+    floorKpa: nullable(number(0, 1e6)),
+  }),
+  materials: fc.record({
+    spareShare: share,
+    spareLeast: count,
+    byItem: fc.uniqueArray(fc.record({ itemId, share, least: count }), {
+      selector: (entry) => entry.itemId,
+      maxLength: 4,
+    }),
+  }),
+  alternatives: listOf(
+    'alternative',
+    (id) => fc.record({ id: fc.constant(id), name: label, wall: idOf('wall', 3).chain(wall(sizes)) }),
+    2,
+  ),
+  names: nullable(heldNames),
+});
+
+const revision = (id: string, sizes: Size) =>
+  fc.record({
+    id: fc.constant(id),
+    name: text(19).map((name) => `R${name}`),
+    issuedOn: fc.constantFrom('2026-02-28', '2028-02-29', '2031-12-31'),
+    note: text(400),
+    content: fc.record(content(sizes)),
+  });
+
 /**
  * Any plan that the schema accepts: dangling ids, contradicting sheets, resting changes and extreme figures included.
  * 'small' keeps walls to at most 24 columns of 10 rows and outlines of ceilings within 10 m, for tests that evaluate.
@@ -201,47 +274,12 @@ export const anyPlan = (sizes: Size = 'small'): fc.Arbitrary<Plan> =>
     format: fc.constant(planFormat),
     version: fc.constant(planVersion),
     id: idOf('plan'),
-    name: label,
-    revision: text(20),
-    note: text(400),
-    lengths: fc.constantFrom('metric' as const, 'feet' as const),
-    currency: fc.constantFrom('EUR', 'USD', 'JPY', 'XXX'),
-    wish,
-    catalogue,
-    walls: listOf('wall', wall(sizes), 2),
-    ceilings: listOf('ceiling', ceiling(sizes), 2),
-    picture,
-    signal,
-    feed,
-    delay,
-    sync,
-    addresses,
-    existingWiring: nullable(existingWiring),
-    handChanges: listOf('change', handChange, 5),
-    power,
-    heat: fc.record({
-      people: whole(0, 10_000),
-      lampsW: number(0, 1e8),
-      airRiseK: number(0.1, 100),
-      roomRiseK: number(0.1, 100),
-    }),
-    masses: fc.record({
-      fittingsKgPerM2: number(0, 1000),
-      columnsAFrame: whole(1, 1000),
-      plateAreaM2: number(0.0001, 100),
-      floorKpa: nullable(number(0, 1e6)),
-    }),
-    materials: fc.record({
-      spareShare: share,
-      spareLeast: count,
-      byItem: fc.uniqueArray(fc.record({ itemId, share, least: count }), {
-        selector: (entry) => entry.itemId,
-        maxLength: 4,
-      }),
-    }),
-    alternatives: listOf(
-      'alternative',
-      (id) => fc.record({ id: fc.constant(id), name: label, wall: idOf('wall', 3).chain(wall(sizes)) }),
-      2,
-    ),
+    ...content(sizes),
+    revisions: fc
+      .tuple(
+        whole(0, 9),
+        listOf('revision', (id) => revision(id, sizes), 1),
+      )
+      .map(([one, list]) => (one === 9 ? list : [])),
+    log: fc.record({ ticks: fc.array(tick, { maxLength: 4 }) }),
   });

@@ -27,8 +27,13 @@ test('freshId gives an id that the plan does not have, the same each time', () =
   fc.assert(
     fc.property(anyPlan(), fc.constantFrom('wall', 'segment', 'panel', 'change'), (plan, stem) => {
       const id = freshId(plan, stem);
-      expect(JSON.stringify({ ...plan, existingWiring: null })).not.toContain(`"${id}"`);
+      expect(withoutWiring(plan)).not.toContain(`"${id}"`);
       expect(freshId(plan, stem)).toBe(id);
     }),
   );
 });
+
+/** The text of a plan without the lists in which no id stands. */
+function withoutWiring(plan: object): string {
+  return JSON.stringify(plan, (key, value: unknown) => (key === 'existingWiring' || key === 'ticks' ? null : value));
+}

@@ -15,3 +15,20 @@ test('migrate leaves a document of the present version as it is', () => {
   const document = { version: planVersion, lengths: 'imperial' };
   expect(migrate(document, planVersion)).toBe(document);
 });
+
+test('migrate takes the content of every revision along, and leaves what is none for the schema to name', () => {
+  const revisions = [{ id: 'revision-1', content: { lengths: 'imperial' } }, 'odd', { content: 4 }];
+  expect(migrate({ version: 0, lengths: 'feet', revisions }, 0)).toMatchObject({
+    lengths: 'feet',
+    revisions: [
+      { id: 'revision-1', content: { lengths: 'feet', existingWiring: null, names: null } },
+      'odd',
+      { content: 4 },
+    ],
+  });
+  expect(migrate({ version: 0, revisions }, 0).revisions).toMatchObject([
+    { content: expect.not.objectContaining({ log: [] }) },
+    'odd',
+    {},
+  ]);
+});

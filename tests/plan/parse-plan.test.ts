@@ -28,8 +28,8 @@ test('parsePlan says the place and the reason in the sentence', () => {
   expect(say(flat.replace('"reachMm": 2100', '"reachMm": -1').replace('"people": 8', '"people": 0.5'))).toBe(
     'Invalid at signal.reachMm: at least 0 mm. One more place is invalid.',
   );
-  expect(say(flat.replace('"version": 2', '"version": 7'))).toBe(
-    'This plan was written by a newer version of the program (format 7, this one reads up to 2).',
+  expect(say(flat.replace('"version": 3', '"version": 7'))).toBe(
+    'This plan was written by a newer version of the program (format 7, this one reads up to 3).',
   );
   expect(say('{\n  "format": oops\n}')).toBe('This file is not JSON from line 2, column 13 on.');
 });

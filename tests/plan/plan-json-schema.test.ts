@@ -13,6 +13,6 @@ test('the JSON Schema says draft, required fields and that no others may stand t
     type: 'object',
     additionalProperties: false,
     required: expect.arrayContaining(['format', 'version', 'wish', 'catalogue', 'walls', 'alternatives']),
-    properties: { version: { const: 2 }, currency: { pattern: '^[A-Z]{3}$' } },
+    properties: { version: { const: 3 }, currency: { pattern: '^[A-Z]{3}$' } },
   });
 });

@@ -8,7 +8,7 @@ export function sampleText(name: string): string {
 }
 
 /** The plan in it, fresh for each caller. */
-export function samplePlan(name: 'horseshoe' | 'ring-feet' | 'flat' | 'version-1' | 'version-2'): Plan {
+export function samplePlan(name: 'horseshoe' | 'ring-feet' | 'flat' | 'version-1' | 'version-2' | 'version-3'): Plan {
   const parsed = parsePlan(sampleText(name));
   if ('refused' in parsed) throw new Error(parsed.sentence);
   return parsed.plan;

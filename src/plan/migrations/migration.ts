@@ -5,5 +5,8 @@ export type UncheckedRecord = Readonly<Record<string, unknown>>;
 export interface Migration {
   /** The version it starts from; it ends at the next one. */
   readonly from: number;
-  readonly migrate: (document: UncheckedRecord) => UncheckedRecord;
+  /** For the content of a plan: the document itself, and that of every revision in it. */
+  readonly migrate: (content: UncheckedRecord) => UncheckedRecord;
+  /** For what stands beside the content: revisions, the build log. */
+  readonly migrateRest?: (document: UncheckedRecord) => UncheckedRecord;
 }
