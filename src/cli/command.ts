@@ -18,7 +18,8 @@ export interface Command {
   readonly files: 0 | 1 | 2;
   /** What it does, in a line or two. */
   readonly summary: string;
-  readonly run: (given: Given, terminal: Terminal) => ExitCode;
+  /** At once, or as a promise where a file takes its time. */
+  readonly run: (given: Given, terminal: Terminal) => ExitCode | Promise<ExitCode>;
 }
 
 /** What stood after the command's name. */

@@ -8,9 +8,21 @@ import { materials } from './materials';
 import { mesh } from './mesh';
 import { pictures } from './pictures';
 import { pixelmap } from './pixelmap';
+import { schedules } from './schedules';
 import { schema } from './schema';
 
-const ofPlans: readonly Command[] = [check, compare, find, materials, pictures, pixelmap, mesh, drawings, schema];
+const ofPlans: readonly Command[] = [
+  check,
+  compare,
+  find,
+  materials,
+  schedules,
+  pictures,
+  pixelmap,
+  mesh,
+  drawings,
+  schema,
+];
 
 /** All commands, in the order in which help lists them. */
 export const commands: readonly Command[] = [...ofPlans, helpOn(ofPlans)];

@@ -11,7 +11,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
 
-process.exitCode = runCommandLine(process.argv.slice(2), {
+process.exitCode = await runCommandLine(process.argv.slice(2), {
   read: (path) => readFileSync(path === '-' ? standardInput : resolve(folder, path), 'utf8'),
   write: (path, bytes) => {
     const place = resolve(folder, path);

@@ -4,7 +4,7 @@ import { readArguments } from './read-arguments';
 import type { Terminal } from './terminal';
 
 /** Runs what stood after the program's name; without a word it gives help. */
-export function runCommandLine(words: readonly string[], terminal: Terminal): ExitCode {
+export function runCommandLine(words: readonly string[], terminal: Terminal): ExitCode | Promise<ExitCode> {
   const [name = 'help', ...rest] = words;
   const asked = name === '--help' || name === '-h' ? 'help' : name;
   const command = commands.find((each) => each.name === asked);

@@ -25,9 +25,9 @@ describe.each(['horseshoe', 'ring-feet', 'flat'])('check of the sample %s', (nam
   let terminal: GivenTerminal;
   let code: number;
   let record: CheckRecord;
-  beforeAll(() => {
+  beforeAll(async () => {
     terminal = givenTerminal({ 'plan.json': sample(name) });
-    code = check.run(asJson, terminal);
+    code = await check.run(asJson, terminal);
     record = JSON.parse(terminal.output());
   });
 

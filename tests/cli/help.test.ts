@@ -28,6 +28,7 @@ test('the command line has the commands that were agreed', () => {
     'compare',
     'find',
     'materials',
+    'schedules',
     'pictures',
     'pixelmap',
     'mesh',

@@ -1,26 +1,13 @@
-import { inflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import readWorkbook, { readSheet } from 'read-excel-file/node';
 import { afterEach, expect, test, vi } from 'vitest';
 import { schedulesToXlsx } from '../../src/files/schedules-to-xlsx';
 import type { Schedule } from '../../src/sheets/schedule';
 import { smallSchedule } from './small-schedule';
+import { workbookPart } from './workbook-part';
 
 const write = async (...schedules: [Schedule, ...Schedule[]]) => Buffer.from(await schedulesToXlsx(schedules, 'EUR'));
 const readBack = async (schedule: Schedule) => readSheet(await write(schedule));
-
-/** Text of one file inside a workbook, found by its name in the local headers. */
-function partOf(workbook: Buffer, name: string): string {
-  for (let at = workbook.indexOf('PK\u0003\u0004'); at !== -1; at = workbook.indexOf('PK\u0003\u0004', at + 4)) {
-    const nameLength = workbook.readUInt16LE(at + 26);
-    const begin = at + 30 + nameLength + workbook.readUInt16LE(at + 28);
-    const bytes = workbook.subarray(begin, begin + workbook.readUInt32LE(at + 18));
-    if (workbook.toString('utf8', at + 30, at + 30 + nameLength) === name) {
-      return (workbook.readUInt16LE(at + 8) === 8 ? inflateRawSync(bytes) : bytes).toString('utf8');
-    }
-  }
-  throw new Error(`no part ${name}`);
-}
 
 afterEach(() => vi.useRealTimers());
 
@@ -45,7 +32,9 @@ test('schedulesToXlsx gives each schedule a sheet, in their order, under its tit
 
 test('schedulesToXlsx keeps words that look like a formula words', async () => {
   expect((await readBack(smallSchedule([['=1+1', 1, 0, 0, 0]])))[1]?.[0]).toBe('=1+1');
-  expect(partOf(await write(smallSchedule([['=1+1', 1, 0, 0, 0]])), 'xl/worksheets/sheet1.xml')).not.toContain('<f>');
+  expect(workbookPart(await write(smallSchedule([['=1+1', 1, 0, 0, 0]])), 'xl/worksheets/sheet1.xml')).not.toContain(
+    '<f>',
+  );
 });
 
 test('schedulesToXlsx leaves a cell empty that holds no number', async () => {
@@ -79,9 +68,9 @@ test('schedulesToXlsx gives back the words of any plan, and leaves out only what
 
 test('schedulesToXlsx keeps the heading in view and shows money and shares as such', async () => {
   const workbook = await write(smallSchedule([['x', 1, 2, 3, 0.5]]));
-  const sheet = partOf(workbook, 'xl/worksheets/sheet1.xml');
+  const sheet = workbookPart(workbook, 'xl/worksheets/sheet1.xml');
   expect(sheet).toMatch(/<pane[^>]*ySplit="1"[^>]*state="frozen"/);
-  const styles = partOf(workbook, 'xl/styles.xml');
+  const styles = workbookPart(workbook, 'xl/styles.xml');
   expect(styles).toContain('formatCode="0.0%"');
   expect(styles).toContain('<b/>');
 });
