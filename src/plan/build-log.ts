@@ -3,7 +3,7 @@ import { label } from './primitives';
 
 /** What is ticked off, in the order of the work. */
 export const buildStep = z.enum(['stands', 'wired', 'powered', 'tested']);
-export type BuildStep = z.infer<typeof buildStep>;
+type BuildStep = z.infer<typeof buildStep>;
 
 /** One thing that somebody ticked, or took a tick back from. Ticks are only ever added: the newest for a thing and step counts. */
 export const tick = z.strictObject({

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { id, longText, shortLabel } from './primitives';
 import { planContent } from './plan-content';
+import { id, longText, shortLabel } from './primitives';
 
 /** A day on the user's calendar: '2026-11-25'. */
 export const day = z.iso.date();
