@@ -1,4 +1,4 @@
-import { Zlib } from 'fflate';
+import { Deflate } from 'pako';
 import type { Raster } from '../calc/outputs/raster';
 import { crc32 } from './crc32';
 import { joinBytes } from './join-bytes';
@@ -46,7 +46,8 @@ function chunk(type: string, data: Uint8Array): Uint8Array<ArrayBuffer> {
 /** All rows, filtered and compressed strip by strip, so that the picture is never held whole in its samples. */
 function compressRows(raster: Raster, bits: 8 | 16): Uint8Array[] {
   const parts: Uint8Array[] = [];
-  const deflate = new Zlib({ level: 6 }, (part) => parts.push(part));
+  const deflate = new Deflate({ level: 6, chunkSize: stripBytes });
+  deflate.onData = (part) => parts.push(part);
   const samples = inkSamples(raster.palette, bits);
   const rowBytes = raster.width * (bits / 8) * 3 + 1;
   const rowsAStrip = Math.max(1, Math.floor(stripBytes / rowBytes));
@@ -56,7 +57,7 @@ function compressRows(raster: Raster, bits: 8 | 16): Uint8Array[] {
     for (let row = 0; row < rows; row++) filterRow(raster, first + row, samples, bits, strip, row * rowBytes);
     deflate.push(strip, first + rows === raster.height);
   }
-  return parts.filter((part) => part.length > 0);
+  return parts;
 }
 
 /** Writes one row at `at`, which is all 0 before; where a pixel has the ink of the one above it so it stays. */

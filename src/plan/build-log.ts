@@ -3,7 +3,6 @@ import { label } from './primitives';
 
 /** What is ticked off, in the order of the work. */
 export const buildStep = z.enum(['stands', 'wired', 'powered', 'tested']);
-type BuildStep = z.infer<typeof buildStep>;
 
 /** One thing that somebody ticked, or took a tick back from. Ticks are only ever added: the newest for a thing and step counts. */
 export const tick = z.strictObject({
@@ -16,7 +15,6 @@ export const tick = z.strictObject({
   /** Milliseconds since 1970 by the clock of the device that ticked. */
   atMs: z.int().min(0).max(8_640_000_000_000_000),
 });
-export type Tick = z.infer<typeof tick>;
 
 /** What has been built, step by step. */
 export const buildLog = z.strictObject({ ticks: z.array(tick).max(500_000) });

@@ -13,4 +13,3 @@ export const revision = z.strictObject({
   note: longText,
   content: planContent,
 });
-export type Revision = z.infer<typeof revision>;

@@ -71,3 +71,14 @@ test('rasterToPng compresses strip by strip: a picture of many strips is whole, 
   expect(Buffer.from(rasterToPng(raster, 8)).equals(Buffer.from(bytes))).toBe(true);
   expect(Buffer.from(decode(bytes, 8)).equals(Buffer.from(expected(raster, 8)))).toBe(true);
 });
+
+// A picture that a compressor got wrong: it pointed back to before the first byte.
+test('rasterToPng writes a picture of few inks whole', () => {
+  const raster: Raster = {
+    width: 3,
+    height: 21,
+    palette: Uint16Array.of(0, 0, 768, 0, 0, 0, 0, 256, 0, 256, 768, 0, 0, 256, 0),
+    inks: Uint16Array.from('100000020000020000101011103121202022000000100000100002201200000', Number),
+  };
+  expect(decode(rasterToPng(raster, 8), 8)).toEqual(expected(raster, 8));
+});
