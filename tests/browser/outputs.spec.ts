@@ -2,6 +2,7 @@ import { csvParse } from 'd3-dsv';
 import { unzipSync } from 'fflate';
 import { validateBytes } from 'gltf-validator';
 import { PNG } from 'pngjs';
+import readWorkbook from 'read-excel-file/node';
 import { readDxf } from '../files/read-dxf';
 import { cornersOfRow, readPng } from '../files/read-png';
 import { readSvg } from '../files/read-svg';
@@ -51,6 +52,19 @@ test('one node’s picture, the pixel map and the geometry are saved each by its
   expect(geometry.bytes.toString('latin1', 0, 4)).toBe('glTF');
   const obj = unzipSync((await savedBy(page, page.getByRole('button', { name: 'Save the geometry as OBJ' }))).bytes);
   expect(Object.keys(obj)).toEqual(['stage.obj', 'stage.mtl']);
+});
+
+test('all schedules are saved as one spreadsheet, a sheet each', async ({ page }) => {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/flat.json'));
+  await figuresAreThere(page);
+  await goToChapter(page, 'Outputs');
+  const { name, bytes } = await savedBy(page, page.getByRole('button', { name: 'Save all schedules as spreadsheet' }));
+  expect(name).toMatch(/schedules\.xlsx$/);
+  const sheets = await readWorkbook(bytes);
+  await expect(page.getByRole('main')).toContainText(`${sheets.length} tables`);
+  // Eight columns of eight panels below one row of titles.
+  expect(sheets.find(({ sheet }) => sheet === 'Panels')!.data).toHaveLength(65);
 });
 
 test('a drawing is saved as DXF in millimetres and as SVG, each by its button', async ({ page }) => {

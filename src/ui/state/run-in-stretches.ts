@@ -6,7 +6,7 @@ export type Ended = { readonly answer: unknown } | { readonly stopped: true };
 
 /**
  * Runs a search in stretches. After each one it reports the items that are new and waits until they are taken, which is when a
- * request to stop comes through.
+ * request to stop comes through. An answer that takes its time is waited for.
  */
 export async function runInStretches(
   steps: Generator<unknown, unknown>,
@@ -25,6 +25,6 @@ export async function runInStretches(
     }
     if (items.length > 0) await report(items);
     if (isStopped()) return { stopped: true };
-    if (step.done) return { answer: step.value };
+    if (step.done) return { answer: await step.value };
   }
 }

@@ -6,9 +6,9 @@ import { findLevers, type LeverProgress } from '../../calc/levers/find-levers';
 import type { LeverAnswer, Topic } from '../../calc/levers/lever';
 import { type RateCell, rateTable } from '../../calc/rates/rate-table';
 import type { NamedFile } from '../../files/files-to-zip';
-import { makeOutputs, type OutputsAsked, type OutputsStep } from '../../files/make-outputs';
+import type { OutputsStep } from '../../files/make-outputs';
+import { makePlanFile, type PlanFileAsked } from '../../files/make-plan-file';
 import type { Plan } from '../../plan/plan';
-import { outputsOf } from '../../sheets/outputs-of';
 
 /** The long searches over a plan: what each is asked, what it yields on its way and what it answers. Plain data, for a worker. */
 export interface Sweeps {
@@ -18,7 +18,7 @@ export interface Sweeps {
   readonly rates: { readonly asked: readonly string[] | null; readonly item: RateCell; readonly answer: undefined };
   readonly levers: { readonly asked: Topic; readonly item: LeverProgress; readonly answer: LeverAnswer };
   /** Files and pictures of the stage; null where pictures for the screen were asked. */
-  readonly outputs: { readonly asked: OutputsAsked; readonly item: OutputsStep; readonly answer: NamedFile | null };
+  readonly outputs: { readonly asked: PlanFileAsked; readonly item: OutputsStep; readonly answer: NamedFile | null };
 }
 
 export type SweepName = keyof Sweeps;
@@ -48,6 +48,6 @@ export function sweepSteps(
     case 'levers':
       return findLevers(plan, request.asked, evaluate);
     case 'outputs':
-      return makeOutputs(request.asked, outputsOf(evaluate(plan)), plan.name);
+      return makePlanFile(request.asked, plan, evaluate(plan));
   }
 }

@@ -62,6 +62,20 @@ test('runInStretches of a search without items answers at once', async () => {
   expect(await runInStretches(countTo(0), never, () => false, clock(1))).toEqual({ answer: 'counted' });
 });
 
+test('runInStretches waits for an answer that takes its time', async () => {
+  // biome-ignore lint/correctness/useYield: it has no item.
+  function* promises(): Generator<number, Promise<string>> {
+    return Promise.resolve('later');
+  }
+  const ended = await runInStretches(
+    promises(),
+    async () => {},
+    () => false,
+    clock(1),
+  );
+  expect(ended).toEqual({ answer: 'later' });
+});
+
 test('runInStretches passes on what a search throws', async () => {
   // biome-ignore lint/correctness/useYield: it breaks before its first item.
   function* breaks(): Generator<number, string> {

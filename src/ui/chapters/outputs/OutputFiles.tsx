@@ -1,8 +1,10 @@
+import { useMemo } from 'react';
+import { listSchedules } from '../../../sheets/list-schedules';
 import type { Schedule } from '../../../sheets/schedule';
 import { counted } from '../../../units/counted';
 import { downloadBytes } from '../../bench/download-bytes';
+import { useBench } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
-import { usePlan } from '../../state/use-plan';
 import { Button } from '../../widgets/Button';
 import { FigureTable } from '../../widgets/FigureTable';
 import type { OutputFile } from './use-output-file';
@@ -22,15 +24,16 @@ const spreadsheet = 'application/vnd.openxmlformats-officedocument.spreadsheetml
 
 /** What can be taken along for the whole stage, what it holds, and in which forms. */
 export function OutputFiles({ map, ask }: OutputFilesProps) {
-  const surfaces = useEvaluation((evaluation) => evaluation.surfaces);
-  const nodes = useEvaluation((evaluation) => evaluation.nodes.results.nodes);
-  const name = usePlan((plan) => plan.name);
-  const currency = usePlan((plan) => plan.currency);
+  const plan = useBench((state) => state.plan);
+  const evaluation = useEvaluation((whole) => whole);
+  const { surfaces } = evaluation;
+  const { nodes } = evaluation.nodes.results;
+  const tables = useMemo(() => listSchedules(plan, evaluation).length, [plan, evaluation]);
   const meshes = surfaces.surfaces.filter(({ count }) => count > 0).length;
 
   async function saveSpreadsheet(): Promise<void> {
     const { schedulesToXlsx } = await import('../../../files/schedules-to-xlsx');
-    downloadBytes(await schedulesToXlsx([map], currency), `${name} pixel map.xlsx`, spreadsheet);
+    downloadBytes(await schedulesToXlsx([map], plan.currency), `${plan.name} pixel map.xlsx`, spreadsheet);
   }
 
   const panels = counted(surfaces.total, 'panel');
@@ -39,6 +42,17 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
       name: 'Whole set',
       holds: `notes, pixel map, geometry, ${counted(nodes.length, 'picture')}`,
       buttons: [{ label: 'ZIP', does: 'Save the whole set', save: () => ask({ make: 'set' }, 'Making the whole set') }],
+    },
+    {
+      name: 'Schedules',
+      holds: `${counted(tables, 'table')}, a sheet each, from bill to pixel map`,
+      buttons: [
+        {
+          label: 'Spreadsheet',
+          does: 'Save all schedules as spreadsheet',
+          save: () => ask({ make: 'schedules' }, 'Writing the schedules'),
+        },
+      ],
     },
     {
       name: 'Pixel map',

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { OutputsAsked } from '../../../files/make-outputs';
+import type { PlanFileAsked } from '../../../files/make-plan-file';
 import { downloadBytes } from '../../bench/download-bytes';
 import { useSay } from '../../bench/notice-context';
 import { useBench } from '../../state/use-bench';
@@ -8,7 +8,7 @@ import { useFormat } from '../../widgets/use-format';
 
 export interface OutputFile {
   /** Asks the worker for a file, which is handed to the browser once it is made; another one asked before takes its place. */
-  readonly ask: (asked: OutputsAsked, label: string) => void;
+  readonly ask: (asked: PlanFileAsked, label: string) => void;
   /** What is being made, for the bar that shows how far it is; null while nothing is. */
   readonly label: string | null;
   readonly search: Sweep<'outputs'>;
@@ -20,7 +20,7 @@ export function useOutputFile(): OutputFile {
   const plan = useBench((state) => state.plan);
   const say = useSay();
   const format = useFormat();
-  const [wanted, setWanted] = useState<{ readonly asked: OutputsAsked; readonly label: string } | null>(null);
+  const [wanted, setWanted] = useState<{ readonly asked: PlanFileAsked; readonly label: string } | null>(null);
   const search = useSweep(plan, 'outputs', wanted?.asked);
   const made = wanted !== null && search.isCurrent ? search.answer : null;
   const latest = useRef({ say, format, name: plan.name });
@@ -47,6 +47,7 @@ const types: Readonly<Record<string, string>> = {
   csv: 'text/csv',
   glb: 'model/gltf-binary',
   zip: 'application/zip',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
 function typeOf(name: string): string {

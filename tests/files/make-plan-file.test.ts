@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { createEvaluator } from '../../src/calc/evaluate';
+import { makePlanFile, type PlanFileAsked } from '../../src/files/make-plan-file';
+import { mapFile } from '../../src/files/output-set';
+import { planWorkbook } from '../../src/files/plan-workbook';
+import { outputsOf } from '../../src/sheets/outputs-of';
+import { samplePlan } from '../arbitraries/sample-plans';
+
+const plan = samplePlan('flat');
+const evaluation = createEvaluator().evaluate(plan);
+
+async function made(asked: PlanFileAsked) {
+  const making = makePlanFile(asked, plan, evaluation);
+  for (let step = making.next(); ; step = making.next()) if (step.done) return await step.value;
+}
+
+test('makePlanFile makes the workbook and the outputs as the command line does', async () => {
+  expect(await made({ make: 'schedules' })).toEqual(await planWorkbook(plan, evaluation));
+  expect(await made({ make: 'map' })).toEqual(mapFile(outputsOf(evaluation)));
+});
