@@ -13,13 +13,13 @@ import {
   Units,
   vertex,
 } from '@tarikjabiri/dxf';
+import { dimensionSegments } from '../sheets/dimension-segments';
 import type { Dash, Drawing, Fill, Layer, Lines } from '../sheets/drawing';
-import { dimensionSegments } from './dimension-segments';
-import { drawingExtent } from './drawing-extent';
-import { type Lettering, letterDrawing } from './letter-drawing';
-import { paintColour } from './paint-colour';
-import { paperStyle } from './paper-style';
-import { wholeMicrometres } from './whole-micrometres';
+import { drawingExtent } from '../sheets/drawing-extent';
+import { type Lettering, letterDrawing } from '../sheets/letter-drawing';
+import { paintColour } from '../sheets/paint-colour';
+import { paperStyle } from '../sheets/paper-style';
+import { wholeMicrometres } from '../sheets/whole-micrometres';
 
 /** Colour of each layer by its number in the format: 7 is black or white, whichever the ground is not. */
 const layerColours: Readonly<Record<Layer, number>> = {

@@ -1,11 +1,11 @@
+import { dimensionSegments } from '../sheets/dimension-segments';
 import type { Box, Drawing, Fill, Lines, Stroke } from '../sheets/drawing';
-import { dimensionSegments } from './dimension-segments';
-import { drawingExtent } from './drawing-extent';
+import { drawingExtent } from '../sheets/drawing-extent';
+import { type Lettering, letterDrawing } from '../sheets/letter-drawing';
+import { paintColour } from '../sheets/paint-colour';
+import { paperStyle } from '../sheets/paper-style';
+import { wholeMicrometres } from '../sheets/whole-micrometres';
 import { escapeXml } from './escape-xml';
-import { type Lettering, letterDrawing } from './letter-drawing';
-import { paintColour } from './paint-colour';
-import { paperStyle } from './paper-style';
-import { wholeMicrometres } from './whole-micrometres';
 
 /** Width of a sign of a fixed-width face, as a share of its height; generously, for faces that stand in for it. */
 const signWidth = 0.62;

@@ -1,4 +1,4 @@
-import type { Dash, Pen, TextSize, Weight } from '../sheets/drawing';
+import type { Dash, Pen, TextSize, Weight } from './drawing';
 
 /**
  * How a drawing looks on paper, in millimetres of the paper. Widths of lines: the series of ISO 128-2 (0.18 0.25 0.35 0.5

@@ -1,6 +1,6 @@
-import type { Box, Drawing, Layer, Pen } from '../sheets/drawing';
-import { placeLabels } from '../sheets/place-labels';
+import type { Box, Drawing, Layer, Pen } from './drawing';
 import { paperStyle } from './paper-style';
+import { placeLabels } from './place-labels';
 
 /** A text of a drawing on paper, in millimetres of the thing drawn, y down. */
 export interface Lettering {

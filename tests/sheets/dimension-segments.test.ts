@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dimensionSegments } from '../../src/files/dimension-segments';
+import { dimensionSegments } from '../../src/sheets/dimension-segments';
 
 test('dimensionSegments gives the line, and a tick at 45 degrees through each end', () => {
   const level = { x1Mm: 100, y1Mm: 50, x2Mm: 500, y2Mm: 50, text: '400 mm' };

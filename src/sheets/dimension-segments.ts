@@ -1,4 +1,4 @@
-import type { Dimension } from '../sheets/drawing';
+import type { Dimension } from './drawing';
 
 /** From x1, y1 to x2, y2, y down. */
 export type Segment = readonly [x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number];

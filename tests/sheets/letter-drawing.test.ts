@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { letterDrawing } from '../../src/files/letter-drawing';
-import { smallDrawing } from './small-drawing';
+import { letterDrawing } from '../../src/sheets/letter-drawing';
+import { smallDrawing } from '../files/small-drawing';
 
 const window = { leftMm: 0, topMm: 0, rightMm: 6000, bottomMm: 4000 };
 

@@ -1,4 +1,4 @@
-import type { Box, Drawing } from '../sheets/drawing';
+import type { Box, Drawing } from './drawing';
 
 /** The rectangle round everything in a drawing but its texts and the ticks of its dimensions; its box where it holds nothing. */
 export function drawingExtent({ fills, strokes, marks, dimensions, box }: Drawing): Box {

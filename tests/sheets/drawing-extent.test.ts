@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { drawingExtent } from '../../src/files/drawing-extent';
+import { drawingExtent } from '../../src/sheets/drawing-extent';
 import { LineBuilder } from '../../src/sheets/line-builder';
-import { smallDrawing } from './small-drawing';
+import { smallDrawing } from '../files/small-drawing';
 
 test('drawingExtent goes round lines and dimensions', () => {
   // The square ends at 2500, its dimension runs at 2900.

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { paintColour } from '../../src/files/paint-colour';
+import { paintColour } from '../../src/sheets/paint-colour';
 import { tintCount } from '../../src/sheets/tint-panels';
 
 /** Relative luminance and contrast of WCAG 2.2, section 1.4.3 and its glossary. */

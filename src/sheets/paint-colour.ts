@@ -1,4 +1,4 @@
-import type { Fill } from '../sheets/drawing';
+import type { Fill } from './drawing';
 import { paperStyle } from './paper-style';
 
 /** Colour of a fill, '#rrggbb'. */
