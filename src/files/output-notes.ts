@@ -16,6 +16,7 @@ export function outputNotes(nodes: readonly RenderNode[], title: string): string
     '',
     'On a panel: its name, its port and its place on the run; a border of one pixel all round. The line with',
     'arrows is the run: it begins at the diamond, where the port stands on a plate, and ends at the square.',
+    'A run that returns ends in violet, with the port that it goes back to on a plate.',
     'A line inside the border is the edge of a zone. Slanted lines run on from panel to panel and from node to',
     'node of a surface. Along the foot of each panel: grey, red, green and blue, from black at the left edge of',
     'the canvas to full at its right. Black is a pixel that no panel shows.',

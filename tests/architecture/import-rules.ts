@@ -17,11 +17,19 @@ const packagesOf: Readonly<Record<string, readonly string[]>> = {
   'src/units': [],
   'src/plan': ['zod', 'immer'],
   'src/calc': ['reselect'],
-  'src/sheets': [],
-  'src/files': ['@tarikjabiri/dxf', 'd3-dsv', 'fflate', 'write-excel-file'],
+  'src/sheets': ['uqr'],
+  'src/files': [
+    '@cantoo/fontkit',
+    '@cantoo/pdf-lib',
+    '@tarikjabiri/dxf',
+    'd3-dsv',
+    'fflate',
+    'pako',
+    'write-excel-file',
+  ],
   'src/cli': [],
 };
-const notForThePage = ['zod', '@tarikjabiri/dxf', 'd3-dsv', 'fflate', 'write-excel-file'];
+const notForThePage = ['zod', '@tarikjabiri/dxf', 'd3-dsv', 'fflate', 'pako', 'write-excel-file'];
 
 /** What is wrong with one import, in a sentence; null where nothing is. */
 export function importViolation(found: Import): string | null {
