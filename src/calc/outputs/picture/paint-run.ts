@@ -3,6 +3,7 @@ import type { Raster } from '../raster';
 import { drawLine, type Pixel } from './draw-line';
 import { fillRectangle } from './fill-rectangle';
 import { fillTriangle } from './fill-triangle';
+import { paintReturn } from './paint-return';
 import { panelLayout } from './panel-layout';
 import { pictureInks } from './picture-inks';
 import { type PictureSpot, pictureSpot, type TestPictureInputs } from './test-picture-inputs';
@@ -13,7 +14,10 @@ const headHalf = 3;
 const entryHalf = 4;
 const endHalf = 2;
 
-/** The line of one run from panel to panel with an arrow at each step, a diamond where it enters and a square where it ends. */
+/**
+ * The line of one run from panel to panel with an arrow at each step, a diamond where it enters and a square where it ends; where
+ * it returns the square has another ink and the port stands beside it.
+ */
 export function paintRun(raster: Raster, inputs: TestPictureInputs, run: Run): void {
   let before: Pixel | null = null;
   let entry: { readonly knot: Pixel; readonly half: number } | null = null;
@@ -25,14 +29,25 @@ export function paintRun(raster: Raster, inputs: TestPictureInputs, run: Run): v
       drawLine(raster, before, knot, pen, pictureInks.port);
       paintHead(raster, before, knot, pen);
     }
-    if (place === run.count - 1 && place > 0) {
-      const half = endHalf * pen;
-      fillRectangle(raster, knot.x - half, knot.y - half, 2 * half + 1, 2 * half + 1, pictureInks.port);
-    }
+    if (place === run.count - 1) paintEnd(raster, spot, run, before);
     entry ??= { knot, half: Math.min(knot.x - spot.x - 1, entryHalf * pen) };
     before = knot;
   }
   if (entry !== null) paintDiamond(raster, entry.knot, entry.half);
+}
+
+/** End of a run whose line came from `before`, null where its only panel is its last: what returns keeps clear of that line's arrow. */
+function paintEnd(raster: Raster, spot: PictureSpot, { returnPort }: Run, before: Pixel | null): void {
+  const { pen } = panelLayout(spot.width, spot.height);
+  const knot = knotOf(spot);
+  if (returnPort !== null) {
+    const arrow = before !== null && before.x > knot.x ? (knot.x + before.x - headLength * pen) / 2 - pen : Infinity;
+    paintReturn(raster, spot, returnPort, Math.floor(arrow));
+  }
+  if (before === null) return;
+  const half = endHalf * pen;
+  const ink = returnPort === null ? pictureInks.port : pictureInks.returns;
+  fillRectangle(raster, knot.x - half, knot.y - half, 2 * half + 1, 2 * half + 1, ink);
 }
 
 function knotOf(spot: PictureSpot): Pixel {

@@ -18,9 +18,11 @@ export const pictureInks = {
   /** Ground and hatching of a panel that hangs on no port. */
   idleGround: 6,
   idleHatch: 7,
+  /** Where a run goes back to. */
+  returns: 8,
 } as const;
 
-const named = [0x000000, 0xffffff, 0xf4f1e6, 0xffc44d, 0xff6b3d, 0x53d6e4, 0x2b2b2b, 0x555555] as const;
+const named = [0x000000, 0xffffff, 0xf4f1e6, 0xffc44d, 0xff6b3d, 0x53d6e4, 0x2b2b2b, 0x555555, 0xcf9dff] as const;
 const firstGround = named.length;
 const firstRamp = firstGround + grounds.length * 2;
 const channels: readonly RampChannel[] = ['grey', 'red', 'green', 'blue'];

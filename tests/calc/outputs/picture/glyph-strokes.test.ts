@@ -3,7 +3,7 @@ import { drawText } from '../../../../src/calc/outputs/picture/draw-text';
 import { glyphStrokes } from '../../../../src/calc/outputs/picture/glyph-strokes';
 import { blankRaster, rowsOf } from './raster-text';
 
-const signs = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-/'];
+const signs = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-/>'];
 
 test('glyphStrokes keep to the grid of 4 x 6, of every sign that names and ports are made of', () => {
   for (const sign of signs) {
