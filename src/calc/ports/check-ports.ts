@@ -17,7 +17,7 @@ export function checkPorts(inputs: PortsInputs, results: PortsResults): Check[] 
       const surface = inputs.surfaces.surfaces[i]!;
       if (ports.processor === null) return [checkProcessorChoice(inputs, surface)];
       return [
-        ...checkPair(inputs, surface, ports.processor),
+        ...checkPair(inputs, results.surfaces, surface, ports.processor),
         ...checkOnePanel(surface, ports),
         ...checkSheet(surface, ports),
         ...checkChain(surface, ports),

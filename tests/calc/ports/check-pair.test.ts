@@ -5,7 +5,8 @@ import { plainPorts } from './plain-ports';
 
 const check = (drivenBy: { processorId: string; portPixels: number | null }[]) => {
   const given = plainPorts({ panels: [plainPanel(64), plainPanel(216, { drivenBy })] });
-  return checkPair(given, given.surfaces.surfaces[0]!, plainProcessor());
+  const processor = plainProcessor();
+  return checkPair(given, [{ processor }], given.surfaces.surfaces[0]!, processor);
 };
 
 test('checkPair is silent where the sheet names the processor', () => {
@@ -29,4 +30,37 @@ test('checkPair stops where the sheet names others, and writes the pair down whe
 
 test('checkPair reads a sheet that names none as not stated', () => {
   expect(check([])[0]).toMatchObject({ severity: 'offer', limit: null });
+});
+
+test('checkPair writes down every processor that drives a panel whose sheet names none: one alone would stop the others', () => {
+  const given = plainPorts({ panels: [plainPanel(64), plainPanel(216, { drivenBy: [] })] });
+  const [wall] = given.surfaces.surfaces;
+  const own = plainProcessor();
+  const other = { ...own, id: 'other' };
+  const surfaces = {
+    ...given.surfaces,
+    surfaces: [wall!, { ...wall!, letter: 'B' }, { ...wall!, letter: 'E', types: [] }],
+  };
+  const [found] = checkPair(
+    { ...given, surfaces },
+    [{ processor: own }, { processor: other }, { processor: null }],
+    wall!,
+    own,
+  );
+  expect(found?.fix).toMatchObject({
+    label: 'The sheet allows these pairs: write them down',
+    command: {
+      args: {
+        fields: [
+          {
+            path: ['catalogue', 'panels', 1, 'data', 'drivenBy'],
+            value: [
+              { processorId: 'proc', portPixels: null },
+              { processorId: 'other', portPixels: null },
+            ],
+          },
+        ],
+      },
+    },
+  });
 });
