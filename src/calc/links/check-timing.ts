@@ -1,12 +1,14 @@
+import type { Mode } from '../../plan/picture';
 import type { Check } from '../chapter';
 import { fedRate } from '../picture/fed-rate';
 import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
-import type { LinksInputs } from './compute-links';
+import { computeLinks, type LinksInputs } from './compute-links';
 import type { LinksResults, SurfaceLinks } from './link-result';
 import { mendLink } from './mend-link';
 import type { NoTiming } from './time-canvas';
+import type { VideoTiming } from './video-timing';
 
 /** A rate that is farther off than this slips against camera and reference within minutes (common practice, no source). */
 const nearShare = 1e-4;
@@ -47,10 +49,9 @@ export function checkTiming(
     ];
   }
   if (timing === null) return [];
-  const { frames, seconds } = fedRate(mode);
-  const asked = frames / seconds;
-  const measured = timing.pixelClockHz / timing.totalWidth / timing.totalHeight;
-  const isNear = Math.abs(measured / asked - 1) <= nearShare;
+  const asked = rateOf(mode);
+  const measured = timedRate(timing);
+  const isNear = isNearRate(timing, mode);
   return [
     {
       id: `links.rate.${table.letter}`,
@@ -64,11 +65,36 @@ export function checkTiming(
         ? `The picture of ${words} comes out at {measured} for the {limit} asked.`
         : `The picture of ${words} comes out at {measured} for the {limit} asked: unless its clock follows the reference it slips a frame every {slip}.`,
       ...(isNear ? {} : { values: { slip: { value: 1 / Math.abs(measured - asked), unit: 's' as const } } }),
-      ...(isNear || inputs.timing === 'reduced-2'
+      ...(isNear || !leastBlankingHelps(inputs, results, links.surfaceId)
         ? {}
         : {
             fix: setFieldsFix('Use the least blanking', 'timing', [{ path: ['feed', 'timing'], value: 'reduced-2' }]),
           }),
     },
   ];
+}
+
+function rateOf(mode: Mode): number {
+  const { frames, seconds } = fedRate(mode);
+  return frames / seconds;
+}
+
+function timedRate({ pixelClockHz, totalWidth, totalHeight }: VideoTiming): number {
+  return pixelClockHz / totalWidth / totalHeight;
+}
+
+function isNearRate(timing: VideoTiming, mode: Mode): boolean {
+  return Math.abs(timedRate(timing) / rateOf(mode) - 1) <= nearShare;
+}
+
+/** Whether a surface's rate comes out near with the least blanking, and no surface loses the link that carries it. */
+function leastBlankingHelps(inputs: LinksInputs, before: LinksResults, surfaceId: string): boolean {
+  if (inputs.timing === 'reduced-2') return false;
+  const after = computeLinks({ ...inputs, timing: 'reduced-2' });
+  const own = after.surfaces.find((links) => links.surfaceId === surfaceId);
+  return (
+    own?.timing != null &&
+    isNearRate(own.timing, own.mode) &&
+    after.surfaces.every(({ chosen }, i) => chosen?.fits === true || before.surfaces[i]!.chosen?.fits !== true)
+  );
 }

@@ -47,3 +47,10 @@ test('checkTiming offers nothing where no blanking is short enough', () => {
   expect(found).toMatchObject({ severity: 'stop' });
   expect(found?.fix).toBeUndefined();
 });
+
+// Reduced blanking 2 makes 81 x 16 of 1 x 1: 31,104 Hz at 24 Hz, rounded down to 31 kHz, so 23.92 Hz: no better than near.
+test('checkTiming offers no blanking under which the rate is as far off', () => {
+  const [found] = checks({ canvases: [{ width: 1, height: 1 }], served: [mode(24)] }, { timing: 'full' });
+  expect(found).toMatchObject({ id: 'links.rate.A', severity: 'watch' });
+  expect(found?.fix).toBeUndefined();
+});
