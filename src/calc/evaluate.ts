@@ -20,6 +20,7 @@ import { computeMasses } from './masses/compute-masses';
 import { workMasses } from './masses/work-masses';
 import { checkMaterials } from './materials/check-materials';
 import { computeMaterials } from './materials/compute-materials';
+import { countNetwork } from './materials/count-network';
 import { countWiring } from './materials/count-wiring';
 import { workMaterials } from './materials/work-materials';
 import { memo } from './memo';
@@ -264,7 +265,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       distros: catalogue.distros,
       distroCounts: distroCounts(power.results.distros, plan.power.distroId),
       cables: catalogue.cables,
-      wiring: wiringCounts(runs.results, power.results, zones.results, surfaces.total),
+      wiring: wiringCounts(runs.results, power.results, links.results, countNetwork(nodes.results), surfaces.total),
     });
     const wishNow = chapters.wish({
       wish,

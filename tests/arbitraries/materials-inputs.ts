@@ -1,4 +1,5 @@
 import type { MaterialsInputs } from '../../src/calc/materials/compute-materials';
+import type { NetworkCounts } from '../../src/calc/materials/count-network';
 import type { GearPurchase } from '../../src/calc/materials/needed-item';
 import type { PanelPurchase } from '../../src/calc/panels/panel-views';
 import type { Cable, CableKind } from '../../src/plan/cable';
@@ -28,6 +29,16 @@ export const cableItem = (id: string, kind: CableKind, price: number | null = 20
 
 const kinds: readonly CableKind[] = ['home-run', 'data-jumper', 'power-jumper', 'circuit', 'trunk', 'video'];
 
+/** Neither sync nor network. */
+export const noNetwork: NetworkCounts = {
+  devices: 0,
+  references: 0,
+  splitters: 0,
+  syncCables: 0,
+  switches: 0,
+  networkCables: 0,
+};
+
 /** A wall of 10 x 10 panels on 12 runs, 10 circuits, one zone with two breakouts, one node and one distro. Spares 3 %, at least 1. */
 export function materialsInputs(changes: Partial<MaterialsInputs> = {}): MaterialsInputs {
   return {
@@ -46,7 +57,16 @@ export function materialsInputs(changes: Partial<MaterialsInputs> = {}): Materia
     distros: [gearItem('distro', 4000)],
     distroCounts: [{ itemId: 'distro', count: 1 }],
     cables: kinds.map((kind) => cableItem(`c-${kind}`, kind)),
-    wiring: { runs: 12, returns: 0, panelsOnRuns: 100, circuits: 10, panelsOnCircuits: 100, breakouts: 2, zones: 1 },
+    wiring: {
+      runs: 12,
+      returns: 0,
+      panelsOnRuns: 100,
+      circuits: 10,
+      panelsOnCircuits: 100,
+      breakouts: 2,
+      video: 1,
+      network: noNetwork,
+    },
     ...changes,
   };
 }

@@ -1,5 +1,6 @@
 import type { Check, Place } from '../chapter';
 import type { MaterialsInputs } from './compute-materials';
+import { isUnpriced } from './is-unpriced';
 import type { MaterialLine, MaterialsResults } from './material-result';
 
 const placesOf = (lines: readonly MaterialLine[]): Place[] =>
@@ -13,11 +14,11 @@ function checkPrices({ lines, unpriced }: MaterialsResults): Check {
     measured: unpriced,
     limit: 0,
     unit: 'count',
-    where: placesOf(lines.filter(({ priceEach }) => priceEach === null)),
+    where: placesOf(lines.filter(isUnpriced)),
     sentence:
       unpriced > 0
         ? 'Lines of the bill that have no price, which the totals leave out: {measured}.'
-        : 'Every line of the bill has a price.',
+        : 'Everything on the bill that the catalogue lists has a price.',
   };
 }
 
@@ -27,7 +28,8 @@ function checkListed(inputs: MaterialsInputs, { lines }: MaterialsResults): Chec
   const ids = new Set([panels, processors, breakouts, nodes, distros, cables].flat().map(({ id }) => id));
   const missing = lines.filter(({ itemId, group }) => group !== 'cases' && !ids.has(itemId));
   if (missing.length === 0) return [];
-  const isUnchosen = (line: MaterialLine) => line.group === 'cables' || line.name !== line.itemId;
+  const isUnchosen = (line: MaterialLine) =>
+    line.group === 'cables' || line.group === 'network' || line.name !== line.itemId;
   return [
     {
       id: 'materials.catalogue',

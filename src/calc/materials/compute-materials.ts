@@ -2,6 +2,7 @@ import type { Stock } from '../../plan/catalogue';
 import type { Materials } from '../../plan/materials';
 import { caseLines } from './case-lines';
 import { countNeeded, type NeededInputs } from './count-needed';
+import { isUnpriced } from './is-unpriced';
 import { materialLine } from './material-line';
 import type { MaterialsResults } from './material-result';
 
@@ -11,7 +12,7 @@ export interface MaterialsInputs extends NeededInputs {
 }
 
 /** The bill: every countable thing from the evaluation, with spares, stock, mass and price. A line without a price is left out of
- *  the totals and counted in `unpriced`. */
+ *  the totals, and counted in `unpriced` where the catalogue could have it. */
 export function computeMaterials(inputs: MaterialsInputs): MaterialsResults {
   const items = countNeeded(inputs).map((item) => materialLine(item, inputs.materials, inputs.stock));
   const cases = caseLines(
@@ -24,6 +25,6 @@ export function computeMaterials(inputs: MaterialsInputs): MaterialsResults {
     massKg: lines.reduce((sum, line) => sum + line.massKg, 0),
     priceTotal: lines.reduce((sum, line) => sum + (line.needed + line.spare) * (line.priceEach ?? 0), 0),
     priceToGet: lines.reduce((sum, line) => sum + (line.price ?? 0), 0),
-    unpriced: lines.filter(({ priceEach }) => priceEach === null).length,
+    unpriced: lines.filter(isUnpriced).length,
   };
 }

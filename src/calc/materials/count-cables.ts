@@ -17,7 +17,7 @@ export function countCables(cables: readonly Cable[], wiring: WiringCounts): rea
     ['home-run', wiring.runs + wiring.returns, wiring.returns > 0 ? 'one a run and one a return' : 'one a run'],
     ['data-jumper', wiring.panelsOnRuns - wiring.runs, 'panels less runs'],
     ['trunk', wiring.breakouts, 'one a breakout'],
-    ['video', wiring.zones, 'one a processor, from its node'],
+    ['video', wiring.video, 'as many a processor as its link has, from its node'],
     ['circuit', wiring.circuits, 'one a circuit'],
     ['power-jumper', wiring.panelsOnCircuits - wiring.circuits, 'panels less circuits'],
   ];

@@ -5,6 +5,7 @@ import { countByPanel } from '../surfaces/count-by-type';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { countCables } from './count-cables';
 import { type GearPurchase, type NeededItem, neededItem } from './needed-item';
+import { networkItems } from './network-items';
 import type { WiringCounts } from './wiring-counts';
 
 export interface NeededInputs {
@@ -57,6 +58,7 @@ export function countNeeded(inputs: NeededInputs): readonly NeededItem[] {
     ...unchosenNodes(gear.nodes),
     ...chosen(inputs.distroCounts).map((c) => neededItem(distros, c, 'power', 'each that has a circuit')),
     ...countCables(inputs.cables, inputs.wiring),
+    ...networkItems(inputs.wiring.network),
   ];
   return items.filter(({ needed }) => needed > 0);
 }

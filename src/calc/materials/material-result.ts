@@ -2,7 +2,7 @@
 export interface MaterialLine {
   /** Catalogue id, or the kind of cable. */
   readonly itemId: string;
-  readonly group: 'panels' | 'signal' | 'power' | 'cables' | 'cases';
+  readonly group: 'panels' | 'signal' | 'power' | 'cables' | 'network' | 'cases';
   readonly name: string;
   readonly needed: number;
   readonly spare: number;
@@ -27,6 +27,6 @@ export interface MaterialsResults {
   readonly priceTotal: number;
   /** Price of what is still to be got. */
   readonly priceToGet: number;
-  /** Lines without a price, which the totals leave out. */
+  /** Lines without a price, which the totals leave out; sync and network aside, of which the catalogue has no list. */
   readonly unpriced: number;
 }

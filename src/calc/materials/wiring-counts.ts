@@ -1,3 +1,5 @@
+import type { NetworkCounts } from './count-network';
+
 /** Counts of the wiring and the circuits that cables follow from. */
 export interface WiringCounts {
   readonly runs: number;
@@ -7,5 +9,7 @@ export interface WiringCounts {
   readonly circuits: number;
   readonly panelsOnCircuits: number;
   readonly breakouts: number;
-  readonly zones: number;
+  /** Cables of the links from nodes to processors. */
+  readonly video: number;
+  readonly network: NetworkCounts;
 }

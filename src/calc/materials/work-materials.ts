@@ -3,6 +3,7 @@ import type { Step } from '../chapter';
 import type { MaterialsInputs } from './compute-materials';
 import type { MaterialLine, MaterialsResults } from './material-result';
 import { spareRule } from './spare-count';
+import { workNetwork } from './work-network';
 
 /** `a1 * b1 + a2 * b2 + ..` over the lines that have both figures. */
 function products(
@@ -87,7 +88,7 @@ function workCases(panels: MaterialsInputs['panels'], lines: readonly MaterialLi
   });
 }
 
-/** Jumpers and cases as they are counted, spares of every item, then mass and both prices as sums over the lines. */
+/** Jumpers, cables of sync and network, and cases as they are counted, spares of every item, then mass and both prices as sums over the lines. */
 export function workMaterials(
   { materials, cables, wiring, panels }: Pick<MaterialsInputs, 'materials' | 'cables' | 'wiring' | 'panels'>,
   results: MaterialsResults,
@@ -98,6 +99,7 @@ export function workMaterials(
   const sheet = { kind: 'sheet', text: 'mass and price of each from the catalogue' } as const;
   return [
     ...workJumpers({ cables, wiring }, lines),
+    ...workNetwork(wiring.network),
     ...workCases(panels, lines),
     ...lines.filter(({ group }) => group !== 'cases').map((line) => workSpares(materials, line)),
     {

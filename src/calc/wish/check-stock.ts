@@ -45,7 +45,7 @@ function checkItem(line: MaterialLine, owned: number | null, obtainable: number 
 
 /**
  * Needed counts against what is owned and can be had, one check for each item of which somebody stated something. What nobody
- * stated is gathered in one offer, cables left out.
+ * stated is gathered in one offer, cables and the network left out.
  */
 export function checkStock(stock: readonly Stock[], lines: readonly MaterialLine[]): Check[] {
   const stated = new Map(stock.map((entry) => [entry.itemId, entry]));
@@ -54,7 +54,7 @@ export function checkStock(stock: readonly Stock[], lines: readonly MaterialLine
     const entry = stated.get(line.itemId);
     return entry === undefined ? [] : [checkItem(line, entry.owned, entry.obtainable)];
   });
-  const unstated = items.filter((line) => line.group !== 'cables' && !stated.has(line.itemId));
+  const unstated = items.filter((line) => !['cables', 'network'].includes(line.group) && !stated.has(line.itemId));
   if (unstated.length === 0) return checks;
   const where: Place[] = unstated.slice(0, 49).map((line) => ({ kind: 'item', name: line.name }));
   return [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkMaterials } from '../../../src/calc/materials/check-materials';
 import { computeMaterials, type MaterialsInputs } from '../../../src/calc/materials/compute-materials';
-import { gearItem, materialsInputs, purchasePanel } from '../../arbitraries/materials-inputs';
+import { gearItem, materialsInputs, noNetwork, purchasePanel } from '../../arbitraries/materials-inputs';
 import { surfaceSet } from '../../arbitraries/power-surfaces';
 
 const check = (changes: Partial<MaterialsInputs> = {}) => {
@@ -18,6 +18,13 @@ describe('checkMaterials', () => {
       measured: 1,
       where: [{ kind: 'item', name: 'Item node' }],
     });
+  });
+
+  it('materials.prices and materials.catalogue: of sync and network nobody can state a price, so they are an offer', () => {
+    const network = { devices: 4, references: 1, splitters: 1, syncCables: 5, switches: 1, networkCables: 4 };
+    const wiring = { ...materialsInputs().wiring, network };
+    expect(one('materials.prices', { wiring })).toMatchObject({ severity: 'pass', measured: 0 });
+    expect(one('materials.catalogue', { wiring })).toMatchObject({ severity: 'offer', measured: 5 });
   });
 
   it('materials.catalogue: an id that leads nowhere is a watch, a cable that nobody listed an offer', () => {
@@ -64,7 +71,16 @@ describe('checkMaterials', () => {
   });
 
   it('of an empty bill says nothing', () => {
-    const nothing = { runs: 0, returns: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
+    const nothing = {
+      runs: 0,
+      returns: 0,
+      panelsOnRuns: 0,
+      circuits: 0,
+      panelsOnCircuits: 0,
+      breakouts: 0,
+      video: 0,
+      network: noNetwork,
+    };
     const gear = { processors: [], breakouts: [], nodes: [] };
     expect(check({ surfaces: surfaceSet(), wiring: nothing, gear, distroCounts: [] })).toEqual([]);
   });

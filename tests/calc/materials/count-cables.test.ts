@@ -1,8 +1,17 @@
 import { expect, test } from 'vitest';
 import { countCables } from '../../../src/calc/materials/count-cables';
-import { cableItem } from '../../arbitraries/materials-inputs';
+import { cableItem, noNetwork } from '../../arbitraries/materials-inputs';
 
-const wiring = { runs: 12, returns: 0, panelsOnRuns: 98, circuits: 10, panelsOnCircuits: 100, breakouts: 2, zones: 3 };
+const wiring = {
+  runs: 12,
+  returns: 0,
+  panelsOnRuns: 98,
+  circuits: 10,
+  panelsOnCircuits: 100,
+  breakouts: 2,
+  video: 3,
+  network: noNetwork,
+};
 const counted = (cables: Parameters<typeof countCables>[0]) =>
   Object.fromEntries(countCables(cables, wiring).map((item) => [item.itemId, item.needed]));
 

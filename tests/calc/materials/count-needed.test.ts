@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { countNeeded } from '../../../src/calc/materials/count-needed';
-import { materialsInputs, purchasePanel } from '../../arbitraries/materials-inputs';
+import { materialsInputs, noNetwork, purchasePanel } from '../../arbitraries/materials-inputs';
 import { surfaceOf, surfaceSet } from '../../arbitraries/power-surfaces';
 
 const counted = (changes: Parameters<typeof materialsInputs>[0] = {}) =>
@@ -45,7 +45,16 @@ describe('countNeeded', () => {
   });
 
   it('has no entry for what is not needed', () => {
-    const nothing = { runs: 0, returns: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
+    const nothing = {
+      runs: 0,
+      returns: 0,
+      panelsOnRuns: 0,
+      circuits: 0,
+      panelsOnCircuits: 0,
+      breakouts: 0,
+      video: 0,
+      network: noNetwork,
+    };
     const gear = { processors: [], breakouts: [], nodes: [] };
     const distroCounts = [
       { itemId: 'distro', count: 0 },

@@ -2,7 +2,7 @@ import { evaluate } from 'mathjs';
 import { expect, test } from 'vitest';
 import { computeMaterials } from '../../../src/calc/materials/compute-materials';
 import { workMaterials } from '../../../src/calc/materials/work-materials';
-import { gearItem, materialsInputs } from '../../arbitraries/materials-inputs';
+import { gearItem, materialsInputs, noNetwork } from '../../arbitraries/materials-inputs';
 
 test('workMaterials prints lines that a maths library evaluates to their value', () => {
   const stock = [{ itemId: 'p', owned: 70, obtainable: null }];
@@ -46,7 +46,8 @@ test('workMaterials leaves out the jumpers of a plan that needs none', () => {
     circuits: 100,
     panelsOnCircuits: 100,
     breakouts: 2,
-    zones: 1,
+    video: 1,
+    network: noNetwork,
   };
   const inputs = materialsInputs({ wiring });
   const figures = workMaterials(inputs, computeMaterials(inputs)).map((step) => step.figure);

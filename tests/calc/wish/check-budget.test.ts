@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { computeMaterials } from '../../../src/calc/materials/compute-materials';
 import { checkBudget } from '../../../src/calc/wish/check-budget';
-import { gearItem, materialsInputs } from '../../arbitraries/materials-inputs';
+import { gearItem, materialsInputs, noNetwork } from '../../arbitraries/materials-inputs';
 import { surfaceSet } from '../../arbitraries/power-surfaces';
 
 const bill = computeMaterials(materialsInputs()); // 194 260 to be got
@@ -23,7 +23,16 @@ test('checkBudget passes nothing while lines have no price, and says at least', 
 });
 
 test('checkBudget of an empty bill says nothing', () => {
-  const nothing = { runs: 0, returns: 0, panelsOnRuns: 0, circuits: 0, panelsOnCircuits: 0, breakouts: 0, zones: 0 };
+  const nothing = {
+    runs: 0,
+    returns: 0,
+    panelsOnRuns: 0,
+    circuits: 0,
+    panelsOnCircuits: 0,
+    breakouts: 0,
+    video: 0,
+    network: noNetwork,
+  };
   const gear = { processors: [], breakouts: [], nodes: [] };
   const empty = computeMaterials(materialsInputs({ surfaces: surfaceSet(), wiring: nothing, gear, distroCounts: [] }));
   expect(checkBudget(100, empty)).toEqual([]);
