@@ -108,8 +108,14 @@ function checkChosen(fed: Fed): Check {
   const { inputs, table } = fed;
   const own = inputs.signal.bySurface.findIndex(({ surfaceId }) => surfaceId === table.surfaceId);
   const ownId = inputs.signal.bySurface[own]?.nodeId ?? null;
-  const isNamed = (ownId ?? inputs.signal.nodeId) !== null;
-  const path = ownId !== null ? ['signal', 'bySurface', own, 'nodeId'] : ['signal', 'nodeId'];
+  const stageId = inputs.signal.nodeId;
+  const isNamed = (ownId ?? stageId) !== null;
+  const isUnknown = (id: string | null) => id !== null && !inputs.nodeItems.some((item) => item.id === id);
+  // Without one of its own a surface has the stage's, which may be unknown as well.
+  const unknown = [
+    ...(isUnknown(ownId) ? [['signal', 'bySurface', own, 'nodeId']] : []),
+    ...(isUnknown(stageId) ? [['signal', 'nodeId']] : []),
+  ];
   const common = { ...base(fed, 'item'), measured: null, limit: null, unit: 'count' as const };
   if (!isNamed) {
     return {
@@ -122,7 +128,11 @@ function checkChosen(fed: Fed): Check {
     ...common,
     severity: 'watch',
     sentence: `The render node chosen for ${surfaceWords(table)} is not in the catalogue.`,
-    fix: setFieldsFix('Choose none', 'render node', [{ path, value: null }]),
+    fix: setFieldsFix(
+      'Choose none',
+      'render node',
+      unknown.map((path) => ({ path, value: null })),
+    ),
   };
 }
 

@@ -91,6 +91,14 @@ describe('checkCanvases', () => {
     expect(goneHere?.fix?.command.args).toMatchObject({
       fields: [{ path: ['signal', 'bySurface', 0, 'nodeId'], value: null }],
     });
+    // Without its own the surface would have the stage's, which is gone too.
+    const goneTwice = checkOf(plainNodes({ ...stage, signal: { nodeId: 'lost', bySurface: [own] } }), 'nodes.item.A');
+    expect(goneTwice?.fix?.command.args).toMatchObject({
+      fields: [
+        { path: ['signal', 'bySurface', 0, 'nodeId'], value: null },
+        { path: ['signal', 'nodeId'], value: null },
+      ],
+    });
   });
 
   test('says nothing of a surface without nodes', () => {
