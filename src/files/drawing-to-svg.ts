@@ -1,11 +1,12 @@
 import { dimensionSegments } from '../sheets/dimension-segments';
-import type { Box, Drawing, Fill, Lines, Stroke } from '../sheets/drawing';
+import type { Box, Drawing, Fill, Stroke } from '../sheets/drawing';
 import { drawingExtent } from '../sheets/drawing-extent';
 import { type Lettering, letterDrawing } from '../sheets/letter-drawing';
 import { paintColour } from '../sheets/paint-colour';
 import { paperStyle } from '../sheets/paper-style';
 import { wholeMicrometres } from '../sheets/whole-micrometres';
 import { escapeXml } from './escape-xml';
+import { pathData } from './path-data';
 
 /** Width of a sign of a fixed-width face, as a share of its height; generously, for faces that stand in for it. */
 const signWidth = 0.62;
@@ -64,20 +65,6 @@ function fillPath({ layer, paint, lines }: Fill): string {
 function strokePath({ layer, pen, weight, dash, lines }: Stroke, reduction: number): string {
   const dashes = paperStyle.dashesMm[dash].map((mm) => mm * reduction);
   return `<path class="${layer}" fill="none" stroke="${paperStyle.pens[pen]}" stroke-width="${wholeMicrometres(paperStyle.widthsMm[weight] * reduction)}"${dashes.length === 0 ? '' : ` stroke-dasharray="${dashes.join(' ')}"`} d="${pathData(lines)}"/>`;
-}
-
-function pathData({ xyMm, ends, closed }: Lines): string {
-  const parts: string[] = [];
-  let point = 0;
-  for (const end of ends) {
-    for (let first = point; point < end; point++) {
-      parts.push(
-        `${point === first ? 'M' : 'L'}${wholeMicrometres(xyMm[point * 2]!)} ${wholeMicrometres(xyMm[point * 2 + 1]!)}`,
-      );
-    }
-    if (closed) parts.push('Z');
-  }
-  return parts.join('');
 }
 
 function dimensionsPath({ dimensions }: Drawing, reduction: number): readonly string[] {
