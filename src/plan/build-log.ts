@@ -15,6 +15,7 @@ export const tick = z.strictObject({
   /** Milliseconds since 1970 by the clock of the device that ticked. */
   atMs: z.int().min(0).max(8_640_000_000_000_000),
 });
+export type Tick = z.infer<typeof tick>;
 
 /** What has been built, step by step. */
 export const buildLog = z.strictObject({ ticks: z.array(tick).max(500_000) });

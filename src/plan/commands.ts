@@ -9,6 +9,7 @@ import { keepAlternative } from './commands/keep-alternative';
 import { mirrorWall } from './commands/mirror-wall';
 import { move } from './commands/move';
 import { putStep } from './commands/put-step';
+import { putTicks } from './commands/put-ticks';
 import { putWay } from './commands/put-way';
 import { remove } from './commands/remove';
 import { removeItem } from './commands/remove-item';
@@ -34,6 +35,7 @@ export const commands = {
   'mirror-wall': mirrorWall,
   move,
   'put-step': putStep,
+  'put-ticks': putTicks,
   'put-way': putWay,
   remove,
   'remove-item': removeItem,

@@ -8,6 +8,7 @@ import { anyPlan } from '../arbitraries/plan';
 import { catalogue, node, panel } from '../arbitraries/plan-catalogue';
 import { anchor, idOf, label, mode, surfaceId, whole } from '../arbitraries/plan-fields';
 import { ceiling, wall } from '../arbitraries/plan-surfaces';
+import { tick, ticks } from '../arbitraries/tick';
 
 const someId = fc.oneof(idOf('panel'), idOf('processor'), idOf('breakout'), idOf('node'), idOf('cable'), idOf('new'));
 const anyWall = idOf('wall', 3).chain(wall('small'));
@@ -72,6 +73,7 @@ const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Comman
     ),
   }),
   'put-way': fc.record({ id: idOf('change', 8), at: anchor, way: fc.constant({ kind: 'rows' }) }),
+  'put-ticks': fc.record({ ticks: fc.oneof(ticks, fc.tuple(tick.map((one) => ({ ...one, atMs: -1 })))) }),
   'clear-hand-change': fc.record({ ids: fc.array(idOf('change', 5), { maxLength: 2 }) }),
   'set-existing-wiring': fc.constant({ wiring: null }),
 };
