@@ -1,9 +1,10 @@
 import { cautions } from '../calc/cautions';
-import type { Check, Place, Severity, Unit } from '../calc/chapter';
+import type { Check, Severity } from '../calc/chapter';
 import type { Evaluation, Headline } from '../calc/evaluation';
 import type { Plan } from '../plan/plan';
+import { headlineFigures } from '../sheets/headline-figures';
+import { namePlaces } from '../sheets/name-places';
 import type { DisplayOptions } from '../units/display-options';
-import { formatQuantity } from '../units/format-quantity';
 import { formatSentence } from '../units/format-sentence';
 import { alignColumns } from './align-columns';
 import { wrapText } from './wrap-text';
@@ -28,43 +29,13 @@ export function checkReport(
   ].join('\n');
 }
 
-type Figure = readonly [name: string, value: string];
-
 /** Two figures a line: what the stage is on the left, what drives and feeds it on the right. */
 function headlineLines(headline: Headline, options: DisplayOptions): string[] {
-  const of = (value: number | null, unit: Unit) => (value === null ? '-' : formatQuantity(value, unit, options));
-  const stage: Figure[] = [
-    ['Panels', of(headline.panels, 'count')],
-    ['Columns', of(headline.columns, 'count')],
-    ['Rows', of(headline.rows, 'count')],
-    ['Inside diameter', of(headline.insideDiameterMm, 'mm')],
-    ['Opening', of(headline.openingMm, 'mm')],
-    ['Wall height', of(headline.wallHeightMm, 'mm')],
-    ['Pixels', of(headline.pixels, 'px')],
-    ['Mass', of(headline.massKg, 'kg')],
-    ['Price', of(headline.priceTotal, 'money')],
-  ];
-  const supply: Figure[] = [
-    ['Processors', of(headline.processors, 'count')],
-    ['Breakouts', of(headline.breakouts, 'count')],
-    ['Ports used', `${of(headline.portsUsed, 'count')} (least ${of(headline.portsLeast, 'count')})`],
-    ['Panels a port', rangeOf(headline.panelsPerPortMin, headline.panelsPerPortMax)],
-    ['Fullest port', of(headline.fullestPortShare, 'share')],
-    ['Circuits', of(headline.circuits, 'count')],
-    ['Worst leg', of(headline.worstLegA, 'A')],
-    ['Neutral', of(headline.neutralA, 'A')],
-    ['Full white', of(headline.powerMaxW, 'W')],
-    ['Heat, all in', of(headline.heatTons, 'tons')],
-  ];
+  const { stage, supply } = headlineFigures(headline, options);
   return alignColumns(
-    supply.map(([name, value], i) => [...(stage[i] ?? ['', '']), '', name, value]),
+    supply.map(({ name, value }, i) => [stage[i]?.name ?? '', stage[i]?.value ?? '', '', name, value]),
     ['l', 'r', 'l', 'l', 'l'],
   );
-}
-
-function rangeOf(least: number | null, most: number | null): string {
-  if (least === null || most === null) return '-';
-  return least === most ? `${least}` : `${least} to ${most}`;
 }
 
 const order: readonly Severity[] = ['stop', 'watch', 'offer', 'pass'];
@@ -89,23 +60,8 @@ function checkLines(checks: readonly Check[], options: DisplayOptions, width: nu
   ];
 }
 
-/** Places named before the rest are counted. */
-const placesNamed = 6;
-
-/** Names of the places; fields of the file only where nothing else is named. */
-function namesOf(where: readonly Place[]): string[] {
-  const things = where.filter((place) => place.kind !== 'field');
-  return (things.length > 0 ? things : where).map((place) => place.name);
-}
-
 function placeLines({ id, severity, where, fix }: Check, width: number): string[] {
   if (severity === 'pass') return [];
-  const named = namesOf(where);
-  const more = named.length > placesNamed ? [`and ${named.length - placesNamed} more`] : [];
-  const parts = [
-    id,
-    [...named.slice(0, placesNamed), ...more].join(', '),
-    fix === undefined ? '' : `repair: ${fix.label}`,
-  ];
+  const parts = [id, namePlaces(where), fix === undefined ? '' : `repair: ${fix.label}`];
   return wrapText(`[${parts.filter((part) => part !== '').join('; ')}]`, width - 2).map((line) => `  ${line}`);
 }
