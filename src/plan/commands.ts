@@ -5,6 +5,7 @@ import { clearHandChange } from './commands/clear-hand-change';
 import type { CommandDefinition, Outcome } from './commands/command';
 import { duplicateItem } from './commands/duplicate-item';
 import { insert } from './commands/insert';
+import { issueRevision } from './commands/issue-revision';
 import { keepAlternative } from './commands/keep-alternative';
 import { mirrorWall } from './commands/mirror-wall';
 import { move } from './commands/move';
@@ -14,6 +15,7 @@ import { putWay } from './commands/put-way';
 import { remove } from './commands/remove';
 import { removeItem } from './commands/remove-item';
 import { removeSurface } from './commands/remove-surface';
+import { restoreRevision } from './commands/restore-revision';
 import { setExistingWiring } from './commands/set-existing-wiring';
 import { setFields } from './commands/set-fields';
 import { setMode } from './commands/set-mode';
@@ -31,6 +33,7 @@ export const commands = {
   'clear-hand-change': clearHandChange,
   'duplicate-item': duplicateItem,
   insert,
+  'issue-revision': issueRevision,
   'keep-alternative': keepAlternative,
   'mirror-wall': mirrorWall,
   move,
@@ -40,6 +43,7 @@ export const commands = {
   remove,
   'remove-item': removeItem,
   'remove-surface': removeSurface,
+  'restore-revision': restoreRevision,
   'set-existing-wiring': setExistingWiring,
   'set-fields': setFields,
   'set-mode': setMode,

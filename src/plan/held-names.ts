@@ -10,6 +10,7 @@ const name = z
 
 /** A chain of panels under its name: where it begins and where it ends when the name was given. */
 export const heldChain = z.strictObject({ name, first: anchor, last: anchor });
+export type HeldChain = z.infer<typeof heldChain>;
 
 /** A processor's number and a panel that it drove when the number was given: the lower left one of its zone. */
 const heldProcessor = z.strictObject({ number: z.int().min(1).max(10_000), at: anchor });
@@ -23,3 +24,4 @@ export const heldNames = z.strictObject({
   ports: z.array(heldChain).max(250_000),
   circuits: z.array(heldChain).max(250_000),
 });
+export type HeldNames = z.infer<typeof heldNames>;

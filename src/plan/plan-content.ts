@@ -46,3 +46,4 @@ export const planContent = z.strictObject({
   /** Names in force since a revision was issued; null: nothing was issued yet, names follow from the plan alone. */
   names: heldNames.nullable(),
 });
+export type PlanContent = z.infer<typeof planContent>;

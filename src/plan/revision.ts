@@ -13,3 +13,4 @@ export const revision = z.strictObject({
   note: longText,
   content: planContent,
 });
+export type Revision = z.infer<typeof revision>;

@@ -193,7 +193,7 @@ const power: fc.Arbitrary<Plan['power']> = fc.record({
 });
 
 const heldChain = fc.record({ name: fc.constantFrom('1A-01', '2-03', 'D1-1', 'D2-11'), first: anchor, last: anchor });
-const heldNames = fc.record({
+export const heldNames = fc.record({
   processors: fc.array(fc.record({ number: whole(1, 10_000), at: anchor }), { maxLength: 3 }),
   ports: fc.array(heldChain, { maxLength: 3 }),
   circuits: fc.array(heldChain, { maxLength: 3 }),
