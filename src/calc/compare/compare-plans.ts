@@ -17,11 +17,15 @@ import { trunkThings } from './trunk-things';
 export type ComparedPlan = Pick<
   Evaluation,
   'headline' | 'checks' | 'surfaces' | 'zones' | 'runs' | 'nodes' | 'power' | 'materials'
->;
+> & {
+  /** Where the document holds each panel (see `anchorKeys`): two states of one plan follow a panel by it to another name. */
+  readonly anchors?: readonly (string | null)[];
+};
 
 /**
  * What the crew reads otherwise in the new plan than in the old one: head figures, checks, and by their names panels, ports,
- * trunks, processors, nodes, circuits and lines of the bill. Empty where nothing of it changed; ids count for nothing.
+ * trunks, processors, nodes, circuits and lines of the bill. Empty where nothing of it changed; ids count for nothing but where
+ * `anchors` are given.
  */
 export function comparePlans(before: ComparedPlan, after: ComparedPlan): Change[] {
   const changes: Change[] = [];
@@ -34,7 +38,7 @@ export function comparePlans(before: ComparedPlan, after: ComparedPlan): Change[
     make(before, 'before'),
     make(after, 'after'),
   ];
-  const panels = compare('panel', ...lists(({ surfaces }) => panelThings(surfaces)));
+  const panels = compare('panel', ...lists(({ surfaces, anchors }) => panelThings(surfaces, anchors)));
   const runs = compare('port', ...lists((plan, side) => runThings(plan.runs.results, plan.surfaces, panels[side])));
   compare('trunk', ...lists((plan, side) => trunkThings(plan.runs.results.runs, runs[side])));
   const processors = compare(

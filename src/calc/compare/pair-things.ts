@@ -8,18 +8,26 @@ export interface Pairing {
   readonly oldOf: Int32Array;
 }
 
-type KeyOf = (thing: Thing) => string;
+/** What is alike in two partners; null: a thing that has no partner by this key. */
+type KeyOf = (thing: Thing) => string | null;
 
-const everything: KeyOf = ({ name, content, detail }) => [name, content, detail].join('\n');
+const everything = ({ name, content, detail }: Thing) => [name, content, detail].join('\n');
+
+const keys: readonly KeyOf[] = [
+  everything,
+  ({ anchor = null }) => anchor,
+  ({ name }) => name,
+  ({ content }) => content,
+];
 
 /**
- * Pairs what is alike in everything, then what has the same name, then what has the same content. Where several would do,
- * each takes one in turn, by what they are: the order of the lists and which plan is the old one make no difference.
+ * Pairs what is alike in everything, then what the document holds at the same place, then what has the same name, then what
+ * has the same content. Where several would do, each takes one in turn, by what they are: the order of the lists and which plan is the old one make no difference.
  */
 export function pairThings(before: readonly Thing[], after: readonly Thing[]): Pairing {
   const newOf = new Int32Array(before.length).fill(-1);
   const oldOf = new Int32Array(after.length).fill(-1);
-  for (const keyOf of [everything, ({ name }: Thing) => name, ({ content }: Thing) => content]) {
+  for (const keyOf of keys) {
     const old = unpaired(before, newOf, keyOf);
     const now = unpaired(after, oldOf, keyOf);
     for (let o = 0, n = 0; o < old.length && n < now.length; ) {
@@ -45,7 +53,9 @@ interface Waiting {
 function unpaired(things: readonly Thing[], partnerOf: Int32Array, keyOf: KeyOf): Waiting[] {
   const waiting: Waiting[] = [];
   things.forEach((thing, place) => {
-    if (partnerOf[place]! < 0) waiting.push({ place, key: keyOf(thing), everything: everything(thing) });
+    if (partnerOf[place]! >= 0) return;
+    const key = keyOf(thing);
+    if (key !== null) waiting.push({ place, key, everything: everything(thing) });
   });
   return waiting.sort((a, b) => compareText(a.key, b.key) || compareText(a.everything, b.everything));
 }

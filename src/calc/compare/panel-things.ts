@@ -7,8 +7,8 @@ import type { Thing, ThingList } from './thing';
 /** Lengths are alike to the micrometre and angles to a millionth of a degree. */
 const whole = (figure: number, parts: number) => Math.round(figure * parts);
 
-/** Panels in the order of their numbers: content is where one stands, detail what it is. */
-export function panelThings(surfaces: SurfaceSet): ThingList {
+/** Panels in the order of their numbers: content is where one stands, detail what it is. `anchors` by panel, where they are known. */
+export function panelThings(surfaces: SurfaceSet, anchors?: readonly (string | null)[]): ThingList {
   const things: Thing[] = [];
   surfaces.surfaces.forEach((table, place) => {
     const details = table.types.map((type) =>
@@ -18,7 +18,8 @@ export function panelThings(surfaces: SurfaceSet): ThingList {
       const mm = [table.xMm[local]!, table.yMm[local]!, table.zMm[local]!].map((length) => whole(length, 1000));
       const content = `${mm.join(' ')} ${whole(table.headingDeg[local]!, 1e6)}`;
       const name = panelAt(surfaces, surfaces.offsets[place]! + local)!.name;
-      things.push({ name, content, detail: details[table.type[local]!]! });
+      const anchor = anchors?.[surfaces.offsets[place]! + local] ?? null;
+      things.push({ name, content, detail: details[table.type[local]!]!, anchor });
     }
   });
   return {

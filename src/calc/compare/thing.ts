@@ -7,6 +7,8 @@ export interface Thing {
   readonly content: string;
   /** What may be otherwise on the same thing: the leg of a circuit, the return of a run. */
   readonly detail: string;
+  /** Where the document holds it, whatever it is called and wherever it stands; null or left out: nowhere that is known. */
+  readonly anchor?: string | null;
 }
 
 /** The things of one kind in one plan; what is said of one is put together only where it changed. */
