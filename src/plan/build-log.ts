@@ -3,6 +3,7 @@ import { label } from './primitives';
 
 /** What is ticked off, in the order of the work. */
 export const buildStep = z.enum(['stands', 'wired', 'powered', 'tested']);
+export type BuildStep = z.infer<typeof buildStep>;
 
 /** One thing that somebody ticked, or took a tick back from. Ticks are only ever added: the newest for a thing and step counts. */
 export const tick = z.strictObject({
@@ -16,6 +17,7 @@ export const tick = z.strictObject({
   atMs: z.int().min(0).max(8_640_000_000_000_000),
 });
 export type Tick = z.infer<typeof tick>;
+export type TickedKind = Tick['of'];
 
 /** What has been built, step by step. */
 export const buildLog = z.strictObject({ ticks: z.array(tick).max(500_000) });

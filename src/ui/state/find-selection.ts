@@ -1,4 +1,5 @@
 import { findCulprit } from '../../calc/faults/find-culprit';
+import { columnName } from '../../calc/surfaces/column-name';
 import { panelName } from '../../calc/surfaces/panel-at';
 import type { SurfaceSet, SurfaceTable } from '../../calc/surfaces/surface-table';
 import { faultModelOf, type Wired } from './fault-model-of';
@@ -7,11 +8,6 @@ import { selectionOfCulprit } from './selection-of-culprit';
 import { zoneName } from './zone-name';
 
 const panelOrColumn = /^(?:([A-Z])\s*)?C\s*(\d+)(?:\s*R\s*(\d+))?$/;
-
-/** Name of a column: its surface's letter where there are several, and its number. */
-export function columnName(set: SurfaceSet, surface: SurfaceTable, column: number): string {
-  return set.surfaces.length === 1 ? `C${column}` : `${surface.letter} C${column}`;
-}
 
 function surfaceByLetter(set: SurfaceSet, letter: string | undefined): SurfaceTable | undefined {
   return letter === undefined ? set.surfaces[0] : set.surfaces.find((surface) => surface.letter === letter);
