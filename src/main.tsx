@@ -15,6 +15,7 @@ import { guardUnload } from './ui/storage/guard-unload';
 import { createIndexedDbShelf } from './ui/storage/indexed-db-shelf';
 import { loadSample } from './ui/storage/load-sample';
 import { findLocalStore } from './ui/storage/local-store';
+import { readShare } from './ui/storage/read-share';
 import { readViewMemory } from './ui/storage/view-memory';
 import './ui/styles/index.css';
 
@@ -31,6 +32,7 @@ const desk = createDesk({
   channel: createDocumentChannel(new BroadcastChannel('voussoir')),
   parse: parsePlan,
   serialise: serialisePlan,
+  readShare,
   sample: loadSample,
   blank: () => emptyPlan({ id: newKey(), name: 'New plan', lengths: locale === 'en-US' ? 'feet' : 'metric' }),
   newKey,

@@ -22,7 +22,7 @@ export function Bench() {
   const [finds, setFinds] = useState(false);
   // A link to a panel is followed to see where it is.
   const [leaf, setLeaf] = useState<'book' | 'drawing'>(() =>
-    readAddress(location.hash).panel === null ? 'book' : 'drawing',
+    readAddress(location.hash).sought === null ? 'book' : 'drawing',
   );
   const commands = useBenchCommands();
   const find = useCallback(() => setFinds(true), []);

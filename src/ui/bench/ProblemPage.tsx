@@ -7,6 +7,12 @@ import { Button } from '../widgets/Button';
 import { Mark } from './Mark';
 import { problemWords } from './problem-words';
 
+const origins: Readonly<Record<Problem['from'], string>> = {
+  file: 'File',
+  browser: 'Kept in this browser as',
+  link: 'Link to',
+};
+
 /** What could not be opened: why, where, and what to do. The text itself is offered as it is. */
 export function ProblemPage({ problem }: { readonly problem: Problem }) {
   const desk = useDeskActions();
@@ -33,7 +39,7 @@ export function ProblemPage({ problem }: { readonly problem: Problem }) {
         {said}
       </h1>
       <dl>
-        <dt>{from === 'file' ? 'File' : 'Kept in this browser as'}</dt>
+        <dt>{origins[from]}</dt>
         <dd>{name}</dd>
         <dt>Reason</dt>
         <dd>{sentence}</dd>

@@ -39,6 +39,24 @@ const words: Readonly<Record<Problem['kind'], ProblemWords>> = {
     title: 'A value in this plan cannot stand',
     advice: 'Correct the value at the place that is named and open the file again. Nothing else was touched.',
   },
+  cut: {
+    title: 'The link is not whole',
+    advice:
+      'Mail and chat may cut a long link. Have it sent again on a line of its own, scan its code, or ask for a file.',
+  },
+  damaged: {
+    title: 'The link cannot be read',
+    advice: 'Copy it again as a whole, without a sign before or after it, scan its code, or ask for a file.',
+  },
+  'newer-form': {
+    title: 'This link was made by a newer version',
+    advice: 'Reload this page while you are on the network and open the link again, or ask for a file.',
+  },
+  'not-kept': {
+    title: 'This plan is not on this device',
+    advice:
+      'Scan the code on the cover of the crew set: it holds the whole plan, which is then kept here. After that scan this code again.',
+  },
   missing: {
     title: 'This plan is not here',
     advice: 'Open its file, choose another plan that this browser keeps, or begin a new one.',

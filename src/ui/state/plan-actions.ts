@@ -3,6 +3,7 @@ import type { Plan } from '../../plan/plan';
 import type { BenchActions, BenchState } from './bench-state';
 import { type HistoryStep, recordStep, stepBack, stepForward } from './history';
 import { placeOfCommand } from './place-of-command';
+import { whyRefused } from './why-refused';
 
 export interface PlanActionsParts {
   readonly getState: () => BenchState;
@@ -11,7 +12,6 @@ export interface PlanActionsParts {
   readonly now: () => number;
 }
 
-const followsRefusal = 'This plan is being changed in another tab. Change it there, or take a copy.';
 /** Longest pause inside a burst of typing or arrow keys. */
 const burstMs = 2000;
 
@@ -27,8 +27,9 @@ export function createPlanActions({
   now,
 }: PlanActionsParts): Pick<BenchActions, 'dispatch' | 'setField' | 'undo' | 'redo'> {
   const dispatch: BenchActions['dispatch'] = (command, options = {}) => {
-    const { plan, history, page, follows } = getState();
-    if (follows) return { refused: followsRefusal };
+    const { plan, history, page } = getState();
+    const refused = whyRefused(getState(), command.name);
+    if (refused !== null) return { refused };
     const outcome = applyCommand(plan, command);
     if ('refused' in outcome) return outcome;
     if (outcome.plan === plan) return { done: true };

@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import { applyCommand, labelCommand } from '../../plan/commands';
 import type { BenchActions, BenchState } from './bench-state';
 import { createEvaluationHost, type EvaluationHostParts } from './evaluation-host';
+import { whyRefused } from './why-refused';
 
 /** Looking at a change without making it: the previewed plan is evaluated apart, so that the screen's memos stay whole. */
 export function createPreviewActions(
@@ -20,6 +21,8 @@ export function createPreviewActions(
   return {
     startPreview(command) {
       const { plan } = getState();
+      const refused = whyRefused(getState(), command.name);
+      if (refused !== null) return { refused };
       const outcome = applyCommand(plan, command);
       if ('refused' in outcome) return outcome;
       const evaluated = host.evaluate(outcome.plan);

@@ -1,20 +1,28 @@
 import { isPageId, type PageId } from '../state/pages';
 
-/** What the part of the address after '#' says: which document, which page of it, and which panel is picked. */
+/** What the part of the address after '#' says. */
 export interface Address {
+  /** Which document of this browser. */
   readonly key: string | null;
   readonly page: PageId | null;
-  /** Full name of a panel, 'A C38 R9'; written with hyphens, so that a link needs no escapes. */
-  readonly panel: string | null;
+  /** Full name of what is picked, 'A C38 R9', '3B-04' or 'D4-11'; a panel's is written with hyphens, so that a link needs no escapes. */
+  readonly sought: string | null;
+  /** Signs that carry a whole plan. */
+  readonly share: string | null;
+  /** Id of a plan, whatever document holds it. */
+  readonly of: string | null;
 }
 
 export function readAddress(hash: string): Address {
   const parts = new URLSearchParams(hash.replace(/^#/, ''));
   const page = parts.get('page');
+  const panel = parts.get('panel')?.replaceAll('-', ' ').trim();
   return {
     key: parts.get('plan') || null,
     page: page !== null && isPageId(page) ? page : null,
-    panel: parts.get('panel')?.replaceAll('-', ' ').trim() || null,
+    sought: panel || parts.get('port') || parts.get('circuit') || null,
+    share: parts.get('share'),
+    of: parts.get('of') || null,
   };
 }
 

@@ -37,9 +37,9 @@ export function createAutosave(parts: AutosaveParts): Autosave {
   let failing = false;
 
   async function writeOne(key: string, plan: Plan): Promise<void> {
-    const { name, revision } = plan;
+    const { id: planId, name, revision } = plan;
     const keptAtMs = parts.now();
-    await parts.shelf.write({ key, name, revision, keptAtMs }, parts.serialise(plan));
+    await parts.shelf.write({ key, planId, name, revision, keptAtMs }, parts.serialise(plan));
     failing = false;
     if (pending.size === 0) parts.onState({ kind: 'kept', atMs: keptAtMs });
     parts.onWritten(key);

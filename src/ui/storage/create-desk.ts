@@ -3,12 +3,15 @@ import type { ParsedPlan } from '../../plan/parse-plan';
 import type { Plan } from '../../plan/plan';
 import type { BenchStore, FirstDocument } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
-import { readAddress } from './address';
+import { isSharedKey } from '../state/shared-key';
+import { type Address, readAddress } from './address';
 import { createAutosave } from './autosave';
 import type { DeskActions, DeskState, Filed, Problem } from './desk-state';
 import type { DocumentChannel } from './document-channel';
 import type { DocumentLock } from './document-lock';
+import { findByPlanId } from './find-by-plan-id';
 import type { PlanShelf } from './plan-shelf';
+import type { ReadShare } from './read-share';
 import { readViewMemory, type TextStore, writeViewMemory } from './view-memory';
 
 export interface DeskParts {
@@ -18,6 +21,8 @@ export interface DeskParts {
   readonly createBench: (first: FirstDocument) => BenchStore;
   readonly parse: (text: string) => ParsedPlan;
   readonly serialise: (plan: Plan) => string;
+  /** The plan that the signs of a link carry. */
+  readonly readShare: (signs: string) => Promise<ReadShare>;
   /** Where small habits are remembered; null where the browser has no such place. */
   readonly localStore: TextStore | null;
   readonly sample: () => Promise<Plan>;
@@ -42,8 +47,8 @@ interface Claim {
 interface Opening {
   readonly plan: Plan;
   readonly page?: PageId | undefined;
-  /** Name of a panel to pick. */
-  readonly panel?: string | null;
+  /** Name of what is to be picked. */
+  readonly sought?: string | null;
   readonly filed?: Filed;
 }
 
@@ -53,7 +58,16 @@ const nothingKept: Pick<Problem, 'kind' | 'sentence' | 'path'> = {
   path: null,
 };
 
-function problemOf(parsed: Exclude<ParsedPlan, { readonly plan: Plan }>): Pick<Problem, 'kind' | 'sentence' | 'path'> {
+const ofNoneKept: Problem = {
+  kind: 'not-kept',
+  from: 'link',
+  name: 'an item of a plan',
+  sentence: 'This browser keeps no copy of the plan that the link or code belongs to.',
+  path: null,
+  text: null,
+};
+
+function problemOf(parsed: Exclude<ReadShare, { readonly plan: Plan }>): Pick<Problem, 'kind' | 'sentence' | 'path'> {
   return { kind: parsed.refused, sentence: parsed.sentence, path: parsed.path ?? null };
 }
 
@@ -103,7 +117,7 @@ export function createDesk(parts: DeskParts): Desk {
     return mine.claim;
   }
 
-  function show(claimed: Claim, { plan, page, panel, filed }: Opening): void {
+  function show(claimed: Claim, { plan, page, sought, filed }: Opening): void {
     const { key, held } = claimed;
     const { bench } = getState();
     shown?.release();
@@ -111,29 +125,28 @@ export function createDesk(parts: DeskParts): Desk {
     setState({ problem: null, filed: filed ?? null });
     if (bench) {
       bench.actions.open(key, plan, { follows: !held, ...(page ? { page } : {}) });
-      if (panel) bench.actions.seek(panel);
+      if (sought) bench.actions.seek(sought);
       return;
     }
     const first = parts.createBench({ documentKey: key, plan, page: page ?? 'summary' });
     if (!held) first.actions.setFollows(true);
-    if (panel) first.actions.seek(panel);
+    if (sought) first.actions.seek(sought);
     first.store.subscribe((state, before) => {
       if (state.plan !== before.plan && state.loads === before.loads) autosave.changed(state.documentKey, state.plan);
     });
     setState({ bench: first });
   }
 
-  async function openAsNew(opening: Opening): Promise<void> {
-    const key = parts.newKey();
+  async function openAsNew(opening: Opening, key = parts.newKey()): Promise<void> {
     show(await claim(key), opening);
     autosave.changed(key, opening.plan);
     await autosave.flush();
   }
 
-  async function openKept(key: string, page?: PageId, panel: string | null = null): Promise<void> {
+  async function openKept(key: string, page?: PageId, sought: string | null = null): Promise<void> {
     if (shown?.key === key) {
       actions.closeProblem();
-      if (panel) getState().bench?.actions.seek(panel);
+      turnTo(page ?? null, sought);
       return;
     }
     const claimed = await claim(key);
@@ -146,8 +159,40 @@ export function createDesk(parts: DeskParts): Desk {
       actions.refuse({ ...(parsed ? problemOf(parsed) : nothingKept), from: 'browser', name, text });
       return;
     }
-    show(claimed, { plan: parsed.plan, page, panel });
+    show(claimed, { plan: parsed.plan, page, sought });
     setState({ kept: { kind: 'kept', atMs: entry?.keptAtMs ?? parts.now() } });
+  }
+
+  /** Turns the bench as it is to a page, and picks what has this name. */
+  function turnTo(page: PageId | null, sought: string | null): void {
+    const bench = getState().bench?.actions;
+    if (page !== null && page !== open()?.page) bench?.goTo(page);
+    if (sought !== null) bench?.seek(sought);
+  }
+
+  /** Opens the copy of a shared plan, which is made where the link is opened for the first time. Replaces nothing. */
+  async function openShared(signs: string, { page, sought }: Address): Promise<void> {
+    const shared = await parts.readShare(signs);
+    if ('refused' in shared) {
+      actions.refuse({ ...problemOf(shared), from: 'link', name: 'a shared plan', text: null });
+      return;
+    }
+    const kept = await shelf.read(shared.key).catch(() => null);
+    if (kept !== null || shown?.key === shared.key) await openKept(shared.key, page ?? undefined, sought);
+    else await openAsNew({ plan: shared.plan, page: page ?? undefined, sought }, shared.key);
+  }
+
+  /** Opens the kept document of a plan, whatever its key. */
+  async function openOf(planId: string, { page, sought }: Address): Promise<void> {
+    const isOpen = open()?.plan.id === planId;
+    if (isOpen && shown !== null && !isSharedKey(shown.key)) {
+      await openKept(shown.key, page ?? undefined, sought);
+      return;
+    }
+    const found = await findByPlanId(shelf, parts.parse, planId).catch(() => null);
+    const key = found ?? (isOpen ? shown?.key : undefined);
+    if (key === undefined) actions.refuse(ofNoneKept);
+    else await openKept(key, page ?? undefined, sought);
   }
 
   /** The kept document that holds exactly this text, so that opening a file twice does not keep it twice. */
@@ -160,31 +205,31 @@ export function createDesk(parts: DeskParts): Desk {
 
   const actions: DeskActions = {
     async start(hash) {
-      const { key, page, panel } = readAddress(hash);
+      const address = readAddress(hash);
+      const { key, page, sought, share, of } = address;
       try {
         const entries = await shelf.list();
-        setState({ firstVisit: entries.length === 0 });
+        setState({ firstVisit: entries.length === 0 && share === null });
         const kept = key ?? entries[0]?.key;
-        if (kept !== undefined) {
-          await openKept(kept, page ?? undefined, panel);
+        if (share === null && of === null && kept !== undefined) {
+          await openKept(kept, page ?? undefined, sought);
           return;
         }
       } catch {
         // Storage is refused: the sample opens, and its first write says that nothing is kept.
-        setState({ firstVisit: true });
+        setState({ firstVisit: share === null });
       }
-      await openAsNew({ plan: await parts.sample(), page: page ?? undefined, panel });
+      if (share !== null) await openShared(share, address);
+      else if (of !== null) await openOf(of, address);
+      else await openAsNew({ plan: await parts.sample(), page: page ?? undefined, sought });
     },
     async visit(hash) {
-      const { key, page, panel } = readAddress(hash);
-      const state = open();
-      if (key !== null && key !== state?.documentKey) {
-        await openKept(key, page ?? undefined, panel);
-        return;
-      }
-      const bench = getState().bench?.actions;
-      if (page !== null && page !== state?.page) bench?.goTo(page);
-      if (panel !== null) bench?.seek(panel);
+      const address = readAddress(hash);
+      const { key, page, sought, share, of } = address;
+      if (share !== null) await openShared(share, address);
+      else if (of !== null) await openOf(of, address);
+      else if (key !== null && key !== open()?.documentKey) await openKept(key, page ?? undefined, sought);
+      else turnTo(page, sought);
     },
     openKept,
     async openFile(file) {
@@ -209,6 +254,10 @@ export function createDesk(parts: DeskParts): Desk {
     async takeCopy() {
       const plan = open()?.plan;
       if (plan) await openAsNew({ plan: { ...plan, name: `${plan.name.slice(0, 190)}, copy` } });
+    },
+    async makeMine() {
+      const plan = open()?.plan;
+      if (plan) await openAsNew({ plan: { ...plan, id: parts.newKey() } });
     },
     refuse: (problem) => setState({ problem }),
     closeProblem: () => setState({ problem: null }),

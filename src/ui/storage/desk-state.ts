@@ -1,4 +1,4 @@
-import type { Refusal } from '../../plan/parse-plan';
+import type { ShareRefusal } from '../../files/share-link';
 import type { Plan } from '../../plan/plan';
 import type { BenchStore } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
@@ -9,9 +9,9 @@ import type { ViewMemory } from './view-memory';
 
 /** What could not be opened, why, and its text where there is one: it is never thrown away. */
 export interface Problem {
-  readonly kind: Refusal | 'missing';
-  /** Where it came from: a file, or what this browser kept. */
-  readonly from: 'file' | 'browser';
+  readonly kind: ShareRefusal | 'missing' | 'not-kept';
+  /** Where it came from: a file, what this browser kept, or a link. */
+  readonly from: 'file' | 'browser' | 'link';
   readonly name: string;
   readonly sentence: string;
   /** Where in the file, such as walls[0].path[1].columns; null where it is the whole. */
@@ -40,7 +40,7 @@ export interface DeskState {
 
 /** What the desk does with documents as wholes. */
 export interface DeskActions {
-  /** Opens what the address names, else the plan kept last, else the sample. */
+  /** Opens what the address names or carries, else the plan kept last, else the sample. */
   start(hash: string): Promise<void>;
   /** Follows an address that changed under the page: another document, or another page of this one. */
   visit(hash: string): Promise<void>;
@@ -51,6 +51,8 @@ export interface DeskActions {
   openBlank(): Promise<void>;
   /** Opens the plan that another tab writes as a document of its own. */
   takeCopy(): Promise<void>;
+  /** Opens the read-only copy on the bench as a plan of one's own: another document with another plan id. */
+  makeMine(): Promise<void>;
   refuse(problem: Problem): void;
   closeProblem(): void;
   noteFiled(filed: Filed): void;

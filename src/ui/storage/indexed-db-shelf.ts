@@ -10,6 +10,7 @@ function isKeptEntry(value: unknown): value is KeptEntry {
     typeof entry?.key === 'string' &&
     typeof entry.name === 'string' &&
     typeof entry.revision === 'string' &&
+    (entry.planId === undefined || typeof entry.planId === 'string') &&
     typeof entry.keptAtMs === 'number'
   );
 }

@@ -4,6 +4,8 @@ export interface KeptEntry {
   readonly key: string;
   readonly name: string;
   readonly revision: string;
+  /** Id that the plan itself carries; missing where it was kept by an earlier version. */
+  readonly planId?: string;
   readonly keptAtMs: number;
 }
 

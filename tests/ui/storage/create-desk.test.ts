@@ -1,49 +1,8 @@
 import { expect, test } from 'vitest';
-import { emptyPlan } from '../../../src/plan/empty-plan';
-import { parsePlan } from '../../../src/plan/parse-plan';
-import type { Plan } from '../../../src/plan/plan';
 import { serialisePlan } from '../../../src/plan/serialise-plan';
-import type { BenchStore } from '../../../src/ui/state/create-bench-store';
-import { createDesk, type Desk } from '../../../src/ui/storage/create-desk';
-import { createWebLock } from '../../../src/ui/storage/document-lock';
-import { fakeBench, somePlan } from '../state/fake-bench';
-import { createFakeClock } from './fake-clock';
-import { createFakeChannels, createFakeLocks } from './fake-locks';
-import { createMemoryShelf } from './memory-shelf';
+import { somePlan } from '../state/fake-bench';
+import { benchOf, createBrowser, planCalled, stateOf } from './fake-browser';
 
-const planCalled = (name: string): Plan => ({ ...somePlan, name });
-
-/** A browser: what its tabs share, and a way to open one. */
-function createBrowser() {
-  const shelf = createMemoryShelf();
-  const clock = createFakeClock();
-  const lock = createWebLock(createFakeLocks());
-  const channel = createFakeChannels();
-  let keys = 0;
-  const openTab = (): Desk =>
-    createDesk({
-      shelf,
-      lock,
-      channel: channel(),
-      createBench: (first): BenchStore => {
-        const bench = fakeBench({}, first.plan);
-        bench.store.setState({ documentKey: first.documentKey, page: first.page });
-        return bench;
-      },
-      parse: parsePlan,
-      serialise: serialisePlan,
-      sample: async () => planCalled('Sample'),
-      blank: () => emptyPlan({ id: 'new', name: 'New plan', lengths: 'metric' }),
-      newKey: () => `key-${++keys}`,
-      localStore: null,
-      now: clock.now,
-      wait: clock.wait,
-    });
-  return { shelf, clock, openTab };
-}
-
-const benchOf = (desk: Desk) => desk.store.getState().bench!;
-const stateOf = (desk: Desk) => benchOf(desk).store.getState();
 const nameText = (shelf: { readonly writes: readonly (readonly [string, string])[] }) =>
   JSON.parse(shelf.writes.at(-1)![1]).name;
 
@@ -148,7 +107,7 @@ test('openFile of a file that is kept already opens what is kept', async () => {
 test.each([
   ['not json', '{', 'cut-short'],
   ['something else', '{"a": 1}', 'not-a-plan'],
-  ['a newer plan', serialisePlan(somePlan).replace('"version": 2', '"version": 99'), 'newer'],
+  ['a newer plan', serialisePlan(somePlan).replace(/"version": \d+/, '"version": 99'), 'newer'],
 ])('openFile of %s is a problem that changes nothing', async (_name, text, kind) => {
   const { shelf, openTab } = createBrowser();
   const desk = openTab();
