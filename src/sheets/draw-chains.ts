@@ -1,13 +1,11 @@
+import { type ChainSpot, chainSpot } from './chain-spot';
 import type { Chains } from './chains';
 import { drawHomeRuns, type EdgeSide, type HomeRunEntry } from './draw-home-runs';
 import type { Fill, LabelSeries, Stroke } from './drawing';
 import { LineBuilder } from './line-builder';
 import { panelsInPart } from './panels-in-part';
 import { traceEdges } from './trace-edges';
-import { columnLeftMm, rowTopMm, type UnrolledGrid } from './unrolled-grid';
-
-/** Where in a panel, from its left edge as drawn, the line of its chain passes; home runs take the other part. */
-export const lineShare = 0.62;
+import { rowTopMm, stripShowing, type UnrolledGrid } from './unrolled-grid';
 
 export interface ChainDrawing {
   readonly marks: readonly Fill[];
@@ -34,10 +32,14 @@ export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, s
   for (const chain of chains.list) {
     if (chain.surfaceId !== table.surfaceId || chain.count === 0) continue;
     const arrowAt = Math.floor(chain.count / 2);
-    let before: Spot | null = null;
+    let before: ChainSpot | null = null;
     for (let place = 0; place < chain.count; place++) {
       const local = order[chain.start + place]! - offset;
-      const spot = spotOf(grid, local);
+      const spot: ChainSpot | null = chainSpot(grid, local);
+      if (spot === null) {
+        before = null;
+        continue;
+      }
       if (before !== null && before.strip === spot.strip) {
         through.lineTo(spot.x, spot.y);
         if (place === arrowAt) drawArrow(arrows, before, spot, width * 0.13);
@@ -79,26 +81,8 @@ export function drawChains(grid: UnrolledGrid, offset: number, chains: Chains, s
   };
 }
 
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-  readonly strip: number;
-}
-
-function spotOf(grid: UnrolledGrid, local: number): Spot {
-  const column = grid.table.column[local]!;
-  const row = grid.table.row[local]!;
-  const index = grid.stripOf[column]!;
-  const strip = grid.strips[index]!;
-  return {
-    x: columnLeftMm(grid, strip, column) + grid.columnWidthMm * lineShare,
-    y: (rowTopMm(grid, strip, row) + rowTopMm(grid, strip, row - 1)) / 2,
-    strip: index,
-  };
-}
-
 /** A filled arrow head in the middle of the panel that the chain has come to. */
-function drawArrow(arrows: LineBuilder, from: Spot, to: Spot, sizeMm: number): void {
+function drawArrow(arrows: LineBuilder, from: ChainSpot, to: ChainSpot, sizeMm: number): void {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   if (length === 0) return;
   const ux = (to.x - from.x) / length;
@@ -112,7 +96,7 @@ function drawArrow(arrows: LineBuilder, from: Spot, to: Spot, sizeMm: number): v
     .lineTo(x - ux * back + uy * half, y - uy * back - ux * half);
 }
 
-function drawDiamond(marks: LineBuilder, { x, y }: Spot, halfMm: number): void {
+function drawDiamond(marks: LineBuilder, { x, y }: ChainSpot, halfMm: number): void {
   marks
     .moveTo(x, y - halfMm)
     .lineTo(x + halfMm, y)
@@ -139,12 +123,12 @@ function placeNumbers(grid: UnrolledGrid, offset: number, chains: Chains): Label
     leastScale: (linesOfText * numberSizePx) / grid.columnWidthMm,
     count: table.count,
     at: (local) => {
-      const spot = spotOf(grid, local);
-      const strip = grid.strips[spot.strip]!;
+      const spot = chainSpot(grid, local);
+      const strip = stripShowing(grid, local);
       return {
-        text: placeOf[local] === 0 ? '' : `${placeOf[local]}`,
-        xMm: spot.x,
-        yMm: rowTopMm(grid, strip, table.row[local]! - 1),
+        text: spot === null || placeOf[local] === 0 ? '' : `${placeOf[local]}`,
+        xMm: spot?.x ?? 0,
+        yMm: strip === null ? 0 : rowTopMm(grid, strip, table.row[local]! - 1),
         asideX: 1,
         asideY: -1,
         gap: 0.2,

@@ -1,6 +1,6 @@
 import type { Label, LabelSeries, Stroke } from './drawing';
 import { LineBuilder } from './line-builder';
-import type { UnrolledGrid } from './unrolled-grid';
+import { groundMm, type UnrolledGrid } from './unrolled-grid';
 
 /** Edge of the drawn surface from which its home runs come. */
 export type EdgeSide = 'left' | 'right' | 'bottom' | 'top';
@@ -108,7 +108,7 @@ function groupedByLane(entries: readonly HomeRunEntry[], upright: boolean): Iter
 
 function edgeMm(grid: UnrolledGrid, strip: number, side: EdgeSide): number {
   const placed = grid.strips[strip]!;
-  if (side === 'bottom') return Math.max(placed.footMm, grid.table.kind === 'wall' ? placed.zeroMm : placed.footMm);
+  if (side === 'bottom') return groundMm(grid, placed);
   if (side === 'top') return placed.topMm;
   return side === 'left' ? 0 : placed.widthMm;
 }

@@ -10,10 +10,10 @@ export function drawTints(grid: UnrolledGrid, tintOf: (local: number) => number)
   for (const strip of grid.strips) {
     for (let column = strip.firstColumn; column < strip.firstColumn + strip.columns; column++) {
       const left = columnLeftMm(grid, strip, column);
-      let since = 1;
+      let since = grid.firstRow;
       let tint = noTint;
-      for (let row = 1; row <= table.rows + 1; row++) {
-        const local = row > table.rows ? -1 : table.at[(column - 1) * table.rows + row - 1]!;
+      for (let row = grid.firstRow; row <= grid.lastRow + 1; row++) {
+        const local = row > grid.lastRow ? -1 : table.at[(column - 1) * table.rows + row - 1]!;
         const here = local < 0 ? noTint : tintOf(local);
         if (here === tint) continue;
         if (tint !== noTint) {

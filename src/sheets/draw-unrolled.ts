@@ -9,13 +9,21 @@ import { drawTints } from './draw-tints';
 import { drawZones } from './draw-zones';
 import type { Dimension, Drawing, Stroke } from './drawing';
 import type { Format } from './format';
+import { latticeSpan } from './lattice-span';
 import { LineBuilder } from './line-builder';
 import type { StageParts } from './stage-parts';
-import { surfaceLabels } from './surface-labels';
+import { showsReach, surfaceLabels } from './surface-labels';
 import { tintLegend } from './tint-legend';
 import { noTint, type Tint, tintPanels } from './tint-panels';
 import { traceEdges } from './trace-edges';
-import { type From, layOutUnrolled, type StripLayout, type UnrolledGrid } from './unrolled-grid';
+import {
+  type From,
+  groundMm,
+  type LatticePart,
+  layOutUnrolled,
+  type StripLayout,
+  type UnrolledGrid,
+} from './unrolled-grid';
 
 export interface UnrolledOptions {
   readonly surfaceId: string;
@@ -24,6 +32,8 @@ export interface UnrolledOptions {
   readonly tint: Tint;
   /** Strips that the surface is cut into, one under the other. */
   readonly strips: StripLayout;
+  /** What is shown of the surface; left out: all of it. */
+  readonly part?: LatticePart;
 }
 
 export interface UnrolledDrawing {
@@ -43,13 +53,14 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
     ? powerChains(parts, options.tint === 'leg' ? 'leg' : 'circuit')
     : dataChains(parts);
   const zoneOf = zoneOfPanels(table, parts.zones);
-  const cost = (column: number) => cutCost(table, offset, zoneOf, chains.chainOf, column);
-  const grid = layOutUnrolled(
-    table,
-    options.from,
-    cutStrips(table.columns, options.strips.count, options.from, cost),
-    options.strips,
-  );
+  const part = options.part ?? { firstColumn: 1, columns: table.columns, firstRow: 1, rows: table.rows };
+  const before = part.firstColumn - 1;
+  const cost = (column: number) => cutCost(table, offset, zoneOf, chains.chainOf, before + column);
+  const strips = cutStrips(part.columns, options.strips.count, options.from, cost).map((strip) => ({
+    ...strip,
+    firstColumn: before + strip.firstColumn,
+  }));
+  const grid = layOutUnrolled(table, options.from, strips, options.strips, part);
   const width = grid.columnWidthMm;
 
   const tints = tintPanels(parts, options.tint);
@@ -70,7 +81,7 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
     grid,
     offset,
     drawing: {
-      title: title(table, format),
+      title: title(table, options.part, format),
       box: boxOf(grid, side),
       fills,
       strokes,
@@ -123,9 +134,9 @@ function siteLines(grid: UnrolledGrid, reachMm: number): readonly Stroke[] {
   const reach = new LineBuilder();
   const over = grid.aboveMm * dimensionShare * 1.2;
   for (const strip of grid.strips) {
-    floor.segment(-over / 2, strip.zeroMm, strip.widthMm + over / 2, strip.zeroMm);
+    if (grid.firstRow === 1) floor.segment(-over / 2, strip.zeroMm, strip.widthMm + over / 2, strip.zeroMm);
     const y = strip.zeroMm - reachMm;
-    if (y > strip.topMm) reach.segment(0, y, strip.widthMm + over, y);
+    if (showsReach(grid, strip, reachMm)) reach.segment(0, y, strip.widthMm + over, y);
   }
   return [
     { layer: 'hall', pen: 'ink', weight: 'medium', dash: 'solid', leastScale: 0, lines: floor.build() },
@@ -145,9 +156,7 @@ function heightDimensions(grid: UnrolledGrid, side: EdgeSide, format: Format): r
     text: format(Math.abs(y2Mm - y1Mm), 'mm'),
   });
   const high = line(strip.footMm, strip.topMm);
-  return grid.table.kind === 'wall' && strip.zeroMm - strip.footMm > 0.5
-    ? [high, line(strip.zeroMm, strip.footMm)]
-    : [high];
+  return groundMm(grid, strip) - strip.footMm > 0.5 ? [high, line(strip.zeroMm, strip.footMm)] : [high];
 }
 
 function boxOf(grid: UnrolledGrid, side: EdgeSide) {
@@ -157,13 +166,16 @@ function boxOf(grid: UnrolledGrid, side: EdgeSide) {
     leftMm: 0,
     topMm: 0,
     rightMm: widest + dimensionMm(grid, side),
-    bottomMm: Math.max(last.footMm, last.zeroMm) + grid.belowMm,
+    bottomMm: groundMm(grid, last) + grid.belowMm,
   };
 }
 
-function title(table: SurfaceTable, format: Format): string {
-  const width = (table.types[0]?.widthMm ?? 0) * table.columns;
+function title(table: SurfaceTable, part: LatticePart | undefined, format: Format): string {
   const name = table.name === '' ? table.letter : `${table.letter} ${table.name}`;
+  if (part !== undefined) {
+    return `${name} unrolled: ${latticeSpan('C', part.firstColumn, part.columns)}, ${latticeSpan('R', part.firstRow, part.rows)}`;
+  }
+  const width = (table.types[0]?.widthMm ?? 0) * table.columns;
   return `${name} unrolled: ${counted(table.columns, 'column')} of ${counted(table.rows, 'row')}, ${format(width, 'mm')} along the face`;
 }
 

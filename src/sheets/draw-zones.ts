@@ -1,7 +1,7 @@
 import type { Zone } from '../calc/zones/zone-result';
 import type { Label, LabelSeries, Stroke } from './drawing';
 import { traceEdges } from './trace-edges';
-import { columnLeftMm, rowTopMm, type UnrolledGrid } from './unrolled-grid';
+import { columnLeftMm, groundMm, rowTopMm, type UnrolledGrid } from './unrolled-grid';
 
 /**
  * Borders between zones, drawn out above and below the surface, and the names of their processors: over the surface for
@@ -16,8 +16,9 @@ export function drawZones(
   const above: Label[] = [];
   const inside: Label[] = [];
   for (const zone of zones) {
-    if (zone.surfaceId !== grid.table.surfaceId) continue;
-    const reachesTop = zone.firstRow + zone.rows > grid.table.rows;
+    const lastRow = Math.min(zone.firstRow + zone.rows - 1, grid.lastRow);
+    if (zone.surfaceId !== grid.table.surfaceId || zone.firstRow > grid.lastRow || lastRow < grid.firstRow) continue;
+    const reachesTop = zone.firstRow + zone.rows > grid.lastRow;
     for (const strip of grid.strips) {
       const first = Math.max(zone.firstColumn, strip.firstColumn);
       const last = Math.min(zone.firstColumn + zone.columns, strip.firstColumn + strip.columns) - 1;
@@ -27,7 +28,7 @@ export function drawZones(
       const next = grid.from === 'inside' ? right : left;
       if (last === zone.firstColumn + zone.columns - 1 && last < grid.table.columns) {
         borders.segment(next, strip.topMm - grid.aboveMm * 0.8, next, strip.topMm);
-        borders.segment(next, strip.footMm, next, Math.max(strip.footMm, strip.zeroMm) + grid.belowMm * 0.2);
+        borders.segment(next, strip.footMm, next, groundMm(grid, strip) + grid.belowMm * 0.2);
       }
       const label = {
         text: `Processor ${zone.processor}`,
@@ -45,7 +46,7 @@ export function drawZones(
           gap: 1.4,
         });
       } else {
-        const yMm = rowTopMm(grid, strip, zone.firstRow + zone.rows - 1);
+        const yMm = rowTopMm(grid, strip, lastRow);
         inside.push({ ...label, xMm: left, yMm, to: { xMm: right, yMm, at: 'middle' }, asideY: 1, gap: 0.3 });
       }
     }

@@ -5,7 +5,7 @@ import type { Lines } from './drawing';
 import { LineBuilder } from './line-builder';
 import { outlineFromAbove } from './outline-from-above';
 import type { StageParts } from './stage-parts';
-import { columnLeftMm, rowTopMm, type UnrolledGrid } from './unrolled-grid';
+import { columnLeftMm, rowTopMm, stripShowing, type UnrolledGrid } from './unrolled-grid';
 
 /** Dark panels on a drawing: fields to shade and strokes across them, so that they read in black and white. */
 export interface DarkMarks {
@@ -23,7 +23,8 @@ export function markDarkUnrolled(grid: UnrolledGrid, offset: number, dark: Itera
     if (local < 0 || local >= table.count) continue;
     const column = table.column[local]!;
     const row = table.row[local]!;
-    const strip = grid.strips[grid.stripOf[column]!]!;
+    const strip = stripShowing(grid, local);
+    if (strip === null) continue;
     const left = columnLeftMm(grid, strip, column);
     const right = left + grid.columnWidthMm;
     const [top, bottom] = [rowTopMm(grid, strip, row), rowTopMm(grid, strip, row - 1)];

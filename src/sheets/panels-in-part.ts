@@ -8,7 +8,7 @@ export function* panelsInPart(grid: UnrolledGrid, part: Box): Generator<number> 
     if (part.bottomMm < strip.topMm || part.topMm > strip.footMm) continue;
     const [first, last] = columnsIn(grid, strip, part);
     for (let column = first; column <= last; column++) {
-      for (let row = 1; row <= table.rows; row++) {
+      for (let row = grid.firstRow; row <= grid.lastRow; row++) {
         const local = table.at[(column - 1) * table.rows + row - 1]!;
         if (local < 0 || rowTopMm(grid, strip, row - 1) < part.topMm || rowTopMm(grid, strip, row) > part.bottomMm)
           continue;

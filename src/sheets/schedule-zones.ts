@@ -1,4 +1,5 @@
 import { counted } from '../units/counted';
+import { latticeSpan } from './lattice-span';
 import { panelOfZone } from './panel-of-zone';
 import type { Schedule } from './schedule';
 import { figures, words } from './schedule-column';
@@ -27,8 +28,8 @@ export function scheduleZones({ surfaces, zones }: Pick<StageParts, 'surfaces' |
       return [
         zone.processor,
         zone.letter,
-        span('C', zone.firstColumn, zone.columns),
-        span('R', zone.firstRow, zone.rows),
+        latticeSpan('C', zone.firstColumn, zone.columns),
+        latticeSpan('R', zone.firstRow, zone.rows),
         zone.panels,
         zone.canvasWidth,
         zone.canvasHeight,
@@ -51,8 +52,4 @@ export function scheduleZones({ surfaces, zones }: Pick<StageParts, 'surfaces' |
       zones.reduce((total, zone) => total + zone.ports, 0),
     ],
   };
-}
-
-function span(letter: string, first: number, count: number): string {
-  return count === 1 ? `${letter}${first}` : `${letter}${first} to ${letter}${first + count - 1}`;
 }

@@ -1,7 +1,7 @@
 import type { Label, LabelSeries } from './drawing';
 import type { Format } from './format';
 import { panelsInPart } from './panels-in-part';
-import { columnLeftMm, rowTopMm, type UnrolledGrid } from './unrolled-grid';
+import { columnLeftMm, groundMm, rowTopMm, type Strip, stripShowing, type UnrolledGrid } from './unrolled-grid';
 
 /** Height of small lettering that a panel's name is laid out for, in pixels. */
 const nameSizePx = 10;
@@ -29,7 +29,7 @@ export function surfaceLabels(grid: UnrolledGrid, reachMm: number, format: Forma
       });
       columnNumbers.push(column);
     }
-    for (let row = 1; row <= grid.table.rows; row++) {
+    for (let row = grid.firstRow; row <= grid.lastRow; row++) {
       const yMm = (rowTopMm(grid, strip, row) + rowTopMm(grid, strip, row - 1)) / 2;
       rows.push({
         text: `R${row}`,
@@ -43,7 +43,7 @@ export function surfaceLabels(grid: UnrolledGrid, reachMm: number, format: Forma
       });
       rowNumbers.push(row);
     }
-    if (grid.table.kind === 'wall' && strip.zeroMm - reachMm > strip.topMm) {
+    if (showsReach(grid, strip, reachMm)) {
       reach.push({
         text: `reach ${format(reachMm, 'mm')}`,
         short: 'reach',
@@ -72,7 +72,13 @@ function series(
   return { layer, ...look, leastScale: 0, count: labels.length, at: (i) => labels[i]!, numberOf };
 }
 
-/** Name of every panel in its upper left corner, from the scale at which the longest of them fits. */
+/** Whether the height that an adult reaches crosses what a strip shows of a wall. */
+export function showsReach(grid: UnrolledGrid, strip: Strip, reachMm: number): boolean {
+  const y = strip.zeroMm - reachMm;
+  return grid.table.kind === 'wall' && y > strip.topMm && y <= groundMm(grid, strip);
+}
+
+/** Name of every panel that is shown in its upper left corner, from the scale at which the longest of them fits. */
 function panelNames(grid: UnrolledGrid): LabelSeries {
   const { table } = grid;
   const name = (local: number) => `C${table.column[local]} R${table.row[local]}`;
@@ -84,11 +90,11 @@ function panelNames(grid: UnrolledGrid): LabelSeries {
     leastScale: ((longest + 1.2) * 0.6 * nameSizePx) / grid.columnWidthMm,
     count: table.count,
     at: (local) => {
-      const strip = grid.strips[grid.stripOf[table.column[local]!]!]!;
+      const strip = stripShowing(grid, local);
       return {
-        text: name(local),
-        xMm: columnLeftMm(grid, strip, table.column[local]!) + grid.columnWidthMm / 2,
-        yMm: rowTopMm(grid, strip, table.row[local]!),
+        text: strip === null ? '' : name(local),
+        xMm: strip === null ? 0 : columnLeftMm(grid, strip, table.column[local]!) + grid.columnWidthMm / 2,
+        yMm: strip === null ? 0 : rowTopMm(grid, strip, table.row[local]!),
         asideX: 0,
         asideY: 1,
         gap: 0.25,

@@ -8,6 +8,7 @@ export type Differs = (one: number, other: number) => boolean;
 export function traceEdges(grid: UnrolledGrid, differs: Differs): LineBuilder {
   const lines = new LineBuilder();
   const { columns, rows } = grid.table;
+  const { firstRow, lastRow } = grid;
   const at = (column: number, row: number) =>
     column < 1 || column > columns || row < 1 || row > rows ? -1 : grid.table.at[(column - 1) * rows + row - 1]!;
 
@@ -17,8 +18,8 @@ export function traceEdges(grid: UnrolledGrid, differs: Differs): LineBuilder {
       const x = grid.from === 'inside' ? columnLeftMm(grid, strip, column + 1) : columnLeftMm(grid, strip, column);
       // An edge where the strip is cut belongs to both strips; the surface goes on behind it.
       let since = 0;
-      for (let row = 1; row <= rows + 1; row++) {
-        const drawn = row <= rows && differs(at(column, row), at(column + 1, row));
+      for (let row = firstRow; row <= lastRow + 1; row++) {
+        const drawn = row <= lastRow && differs(at(column, row), at(column + 1, row));
         if (drawn && since === 0) since = row;
         if (!drawn && since > 0) {
           lines.segment(x, rowTopMm(grid, strip, since - 1), x, rowTopMm(grid, strip, row - 1));
@@ -26,7 +27,7 @@ export function traceEdges(grid: UnrolledGrid, differs: Differs): LineBuilder {
         }
       }
     }
-    for (let row = 0; row <= rows; row++) {
+    for (let row = firstRow - 1; row <= lastRow; row++) {
       const y = rowTopMm(grid, strip, row);
       let since = 0;
       for (let column = strip.firstColumn; column <= last + 1; column++) {

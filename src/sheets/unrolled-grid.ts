@@ -9,9 +9,18 @@ export interface StripColumns {
   readonly columns: number;
 }
 
+/** Rows of a surface that a drawing shows, from below. */
+export interface RowsShown {
+  readonly firstRow: number;
+  readonly rows: number;
+}
+
+/** A rectangle of the lattice: what a drawing shows of a surface. */
+export interface LatticePart extends StripColumns, RowsShown {}
+
 export interface Strip extends StripColumns {
   readonly topMm: number;
-  /** Lower edge of the lowest row. */
+  /** Lower edge of the lowest row that is shown. */
   readonly footMm: number;
   /** y of height 0: the floor under a wall, the lower edge of a ceiling's first row. */
   readonly zeroMm: number;
@@ -23,15 +32,20 @@ export interface UnrolledGrid {
   readonly table: SurfaceTable;
   readonly from: From;
   readonly columnWidthMm: number;
-  /** Heights of the rows' edges above zero, `rows + 1` of them. */
+  /** Heights of all rows' edges above zero, `table.rows + 1` of them. */
   readonly edgesMm: Float64Array;
+  /** Rows that are shown. */
+  readonly firstRow: number;
+  readonly lastRow: number;
   readonly strips: readonly Strip[];
-  /** Index of the strip of each column; index 0 is unused. */
+  /** Index of the strip of each column, `noStrip` where none shows it; index 0 is unused. */
   readonly stripOf: Uint16Array;
   /** Clear space above and below every strip, for texts and home runs. */
   readonly aboveMm: number;
   readonly belowMm: number;
 }
+
+export const noStrip = 0xffff;
 
 /** How many strips a surface is cut into, and the clear space above and below each, for texts and home runs. */
 export interface StripLayout {
@@ -40,32 +54,53 @@ export interface StripLayout {
   readonly belowMm: number;
 }
 
-/** `strips` cover columns 1 to the last, each column once, in the order in which they are drawn from the top. */
+/** `strips` show a column once at most, in the order in which they are drawn from the top. */
 export function layOutUnrolled(
   table: SurfaceTable,
   from: From,
   strips: readonly StripColumns[],
   { aboveMm, belowMm }: Pick<StripLayout, 'aboveMm' | 'belowMm'>,
+  shown: RowsShown = { firstRow: 1, rows: table.rows },
 ): UnrolledGrid {
   const columnWidthMm = table.types[0]?.widthMm ?? 1;
   const edgesMm = rowEdges(table);
-  const zeroed = table.kind === 'wall' ? Math.min(0, edgesMm[0]!) : edgesMm[0]!;
-  const highest = edgesMm[table.rows] ?? 0;
-  const stripOf = new Uint16Array(table.columns + 1);
+  const { firstRow } = shown;
+  const lastRow = Math.min(table.rows, firstRow + shown.rows - 1);
+  const lower = edgesMm[firstRow - 1]!;
+  const zeroed = showsFloor(table, firstRow) ? Math.min(0, lower) : lower;
+  const highest = edgesMm[lastRow] ?? 0;
+  const stripOf = new Uint16Array(table.columns + 1).fill(noStrip);
   let top = aboveMm;
   const laid = strips.map((strip, index): Strip => {
     stripOf.fill(index, strip.firstColumn, strip.firstColumn + strip.columns);
     const placed = {
       ...strip,
       topMm: top,
-      footMm: top + highest - edgesMm[0]!,
+      footMm: top + highest - lower,
       zeroMm: top + highest,
       widthMm: strip.columns * columnWidthMm,
     };
     top += highest - zeroed + aboveMm + belowMm;
     return placed;
   });
-  return { table, from, columnWidthMm, edgesMm, strips: laid, stripOf, aboveMm, belowMm };
+  return { table, from, columnWidthMm, edgesMm, firstRow, lastRow, strips: laid, stripOf, aboveMm, belowMm };
+}
+
+/** Whether the floor is in the drawing: that of a wall whose lowest row is shown. */
+function showsFloor(table: SurfaceTable, firstRow: number): boolean {
+  return table.kind === 'wall' && firstRow === 1;
+}
+
+/** y of the lowest that a strip shows: the floor under a wall, else the lower edge of its lowest row. */
+export function groundMm({ table, firstRow }: UnrolledGrid, strip: Strip): number {
+  return showsFloor(table, firstRow) ? Math.max(strip.footMm, strip.zeroMm) : strip.footMm;
+}
+
+/** The strip that shows a panel, given by its index in the table; null where none does. */
+export function stripShowing(grid: UnrolledGrid, local: number): Strip | null {
+  const row = grid.table.row[local]!;
+  if (row < grid.firstRow || row > grid.lastRow) return null;
+  return grid.strips[grid.stripOf[grid.table.column[local]!]!] ?? null;
 }
 
 /** Left edge of a column as drawn; column may be one past either end of its strip. */
