@@ -38,8 +38,10 @@ function refused(broken: string): Extract<ParsedPlan, { refused: string }> {
   return parsed;
 }
 
-// A catalogue's second item of a kind has the same record as its first.
-const all = places(document).filter(({ path }) => path[0] !== 'catalogue' || path.length < 3 || path[2] === 0);
+// A catalogue's second item of a kind has the same record as its first, and a revision's content that of the plan.
+const isAgain = ([group, , third, ...rest]: Path) =>
+  (group === 'catalogue' && third !== undefined && third !== 0) || (group === 'revisions' && rest.length > 1);
+const all = places(document).filter(({ path }) => !isAgain(path));
 const numbers = all.filter(({ value }) => typeof value === 'number');
 const records = [{ path: [] as Path, value: document }, ...all].filter(
   ({ value }) => typeof value === 'object' && value !== null && !Array.isArray(value),
