@@ -51,6 +51,8 @@ export interface Place {
 export interface Fix {
   readonly label: string;
   readonly command: Command;
+  /** Only while it is still to be proved on the whole plan: what is offered where it does not hold; null: nothing. */
+  readonly otherwise?: Fix | null;
 }
 
 /** A figure inside a sentence. */

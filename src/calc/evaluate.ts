@@ -38,6 +38,7 @@ import { checkPower } from './power/check-power';
 import { computePower } from './power/compute-power';
 import { signalLoad } from './power/signal-load';
 import { workPower } from './power/work-power';
+import { proveFixes } from './prove-fixes';
 import { checkRuns } from './runs/check-runs';
 import { computeRuns, type RunsInputs } from './runs/compute-runs';
 import { solveZones } from './runs/solve-zones';
@@ -210,7 +211,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       handChanges: plan.handChanges,
       existingWiring: plan.existingWiring,
     });
-    const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results.zones });
+    const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results });
     const links = chapters.links({
       timing,
       containerId,
@@ -295,5 +296,5 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     const all = { surfaces, ...chaptersNow };
     return { ...all, headline: computeHeadline(all), checks: worstFirst(Object.values(chaptersNow)) };
   }
-  return { evaluate };
+  return { evaluate: proveFixes(evaluate) };
 }

@@ -210,6 +210,39 @@ export const brokenPlans: readonly BrokenPlan[] = [
     },
   },
   {
+    what: 'a node that does not send the canvas of the whole ceiling',
+    sample: 'horseshoe',
+    checkId: 'nodes.canvas.B',
+    breaks: (plan) => {
+      plan.catalogue.nodes[0]!.canvasPixels = 9_000_000;
+    },
+  },
+  {
+    what: 'a node that does not send the canvas of a zone of the wall',
+    sample: 'horseshoe',
+    checkId: 'nodes.canvas.A',
+    breaks: (plan) => {
+      plan.catalogue.nodes[0]!.canvasPixels = 6_000_000;
+    },
+  },
+  {
+    what: 'a canvas stated larger than its node sends',
+    sample: 'flat',
+    checkId: 'nodes.canvas.A',
+    breaks: (plan) => {
+      const canvas = { width: 7680, height: 7680 };
+      plan.feed.bySurface.push({ surfaceId: 'window', zonesANode: 1, linkId: null, canvas });
+    },
+  },
+  {
+    what: 'inputs that do not take in the canvas that their processors share',
+    sample: 'horseshoe',
+    checkId: 'links.input.B',
+    breaks: (plan) => {
+      for (const processor of plan.catalogue.processors) processor.canvas.inputGbps = 15;
+    },
+  },
+  {
     what: 'a connection whose voltage is too high',
     sample: 'flat',
     checkId: 'power.voltage-high',

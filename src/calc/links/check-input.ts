@@ -3,6 +3,7 @@ import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
 import type { LinksInputs, SendingNode } from './compute-links';
 import type { SurfaceLinks } from './link-result';
+import { mendInput } from './mend-input';
 
 /**
  * Processors that share a node's canvas each take the whole of it in. A canvas that is one processor's own is judged with
@@ -15,6 +16,7 @@ export function checkInput(inputs: LinksInputs, table: SurfaceTable, links: Surf
   if (!isShared || limitGbps === undefined || limitGbps === null || links.payloadBps === null) return [];
   const limit = limitGbps * 1e9;
   const fits = links.payloadBps <= limit;
+  const fix = fits ? null : mendInput(inputs, links.surfaceId, limit);
   return [
     {
       id: `links.input.${table.letter}`,
@@ -25,6 +27,7 @@ export function checkInput(inputs: LinksInputs, table: SurfaceTable, links: Surf
       unit: 'bps',
       where: [{ kind: 'surface', name: table.letter }],
       sentence: `The whole canvas of a node of ${surfaceWords(table)} needs {measured}; the input of each processor that takes its part of it carries {limit}.${fits ? '' : ' Let fewer zones share a node.'}`,
+      ...(fix === null ? {} : { fix }),
     },
   ];
 }

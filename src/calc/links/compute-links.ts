@@ -1,5 +1,6 @@
 import type { Feed } from '../../plan/feed';
 import type { Mode } from '../../plan/picture';
+import type { PlacedCrops } from '../nodes/share-canvas';
 import { fedRate } from '../picture/fed-rate';
 import type { PictureResults, SurfacePicture } from '../picture/picture-result';
 import type { PortsResults } from '../ports/port-result';
@@ -21,7 +22,10 @@ export interface SendingNode {
   readonly letter: string;
   readonly canvasWidth: number;
   readonly canvasHeight: number;
-  readonly crops: readonly { readonly processor: number; readonly width: number; readonly height: number }[];
+  /** Top left of its canvas on the surface's own. */
+  readonly offsetX: number;
+  readonly offsetY: number;
+  readonly crops: readonly (PlacedCrops['crops'][number] & { readonly processor: number })[];
   readonly outputs: number;
 }
 

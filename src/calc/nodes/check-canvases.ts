@@ -4,9 +4,11 @@ import { setFieldsFix } from '../set-fields-fix';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
 import type { NodesInputs } from './compute-nodes';
+import { evenOutZones } from './even-out-zones';
+import { mendCanvas } from './mend-canvas';
 import type { NodesResults, RenderNode, SurfaceNodes } from './node-result';
 
-type CanvasInputs = Pick<NodesInputs, 'feed' | 'signal' | 'nodeItems' | 'surfaces'>;
+type CanvasInputs = Pick<NodesInputs, 'feed' | 'signal' | 'nodeItems' | 'surfaces' | 'zones'>;
 
 /** One surface with the nodes that feed it. */
 interface Fed {
@@ -59,6 +61,9 @@ function checkEqual(fed: Fed): Check {
       values: sizeValues(summary),
     };
   }
+  const padded = setFieldsFix('Make all canvases equal', 'equal canvases', [
+    { path: ['feed', 'equalCanvases'], value: true },
+  ]);
   return {
     ...common,
     severity: 'watch',
@@ -69,7 +74,7 @@ function checkEqual(fed: Fed): Check {
       oddWide: { value: odd[0]!.canvasWidth, unit: 'count' },
       oddHigh: { value: odd[0]!.canvasHeight, unit: 'count' },
     },
-    fix: setFieldsFix('Make all canvases equal', 'equal canvases', [{ path: ['feed', 'equalCanvases'], value: true }]),
+    fix: evenOutZones(fed.inputs.feed.bySurface, table.surfaceId, nodes, fed.item, padded) ?? padded,
   };
 }
 
@@ -137,10 +142,11 @@ function checkChosen(fed: Fed): Check {
 }
 
 function checkPixels(fed: Fed, item: Pick<Node, 'canvasPixels'>): Check {
-  const { summary, table, nodes } = fed;
+  const { inputs, summary, table, nodes } = fed;
   const measured = summary.canvasWidth * summary.canvasHeight;
   const limit = item.canvasPixels;
   const isShared = nodes.some(({ crops }) => crops.length > 1);
+  const fix = limit !== null && measured > limit ? mendCanvas(inputs, table.surfaceId, nodes, limit) : null;
   return {
     ...base(fed, 'canvas'),
     severity: limit === null ? 'offer' : measured > limit ? 'stop' : 'pass',
@@ -151,6 +157,7 @@ function checkPixels(fed: Fed, item: Pick<Node, 'canvasPixels'>): Check {
       limit === null
         ? `Not stated: the largest canvas of the render node. ${inCapitals(table)} needs {measured}.`
         : `A canvas of ${surfaceWords(table)} has {measured}; the sheet of its render node says {limit}.${isShared && measured > limit ? ' Fewer zones on one node make it smaller.' : ''}`,
+    ...(fix === null ? {} : { fix }),
   };
 }
 

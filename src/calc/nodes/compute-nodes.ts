@@ -7,6 +7,7 @@ import type { Signal } from '../../plan/signal';
 import type { Sync } from '../../plan/sync';
 import type { PictureResults } from '../picture/picture-result';
 import type { SurfaceSet } from '../surfaces/surface-table';
+import type { ZonesResults } from '../zones/zone-result';
 import { addDelays } from './add-delays';
 import { giveAddresses } from './give-addresses';
 import type { NodesLaidOut } from './lay-out-nodes';
@@ -25,6 +26,7 @@ export interface NodesInputs {
   readonly cameraRate: Picture['base']['rate'];
   readonly surfaces: SurfaceSet;
   readonly picture: PictureResults;
+  readonly zones: Pick<ZonesResults, 'zones' | 'surfaces'>;
   readonly laid: NodesLaidOut;
 }
 

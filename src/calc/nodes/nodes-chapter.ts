@@ -16,7 +16,7 @@ type Givens = Pick<Plan, 'feed' | 'signal' | 'delay' | 'sync' | 'addresses' | 'p
 interface Ground {
   readonly surfaces: SurfaceSet;
   readonly picture: PictureResults;
-  readonly zones: ZonesResults['zones'];
+  readonly zones: ZonesResults;
 }
 
 /** The chapter of render nodes with memos of its own: an edit of delay, sync or addresses leaves the canvases as they are. */
@@ -45,7 +45,8 @@ export function nodesChapter(onCompute: () => void): (plan: Givens, ground: Grou
       cameraRate: plan.picture.base.rate,
       surfaces,
       picture,
-      laid: layOut(feed, signal, { nodeItems, surfaces, picture, zones }),
+      zones,
+      laid: layOut(feed, signal, { nodeItems, surfaces, picture, zones: zones.zones }),
     });
   };
 }

@@ -21,7 +21,7 @@ test('checkInput leaves to the zones what is one processor alone, and an input t
 test('checkInput takes a canvas with blank columns in the last zone for one processor alone', () => {
   const { inputs, results } = linked([{ canvases: [{ width: 3840, height: 2160 }] }], { inputGbps: 20 });
   const [node] = inputs.nodes;
-  const narrow = { ...node!, crops: [{ processor: 2, width: 100, height: 2160 }] };
+  const narrow = { ...node!, crops: [{ processor: 2, x: 0, y: 0, width: 100, height: 2160 }] };
   const nodes = [node!, narrow];
   expect(checkInput({ ...inputs, nodes }, inputs.surfaces.surfaces[0]!, results.surfaces[0]!)).toEqual([]);
 });

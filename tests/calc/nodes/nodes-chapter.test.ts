@@ -5,7 +5,7 @@ import { samplePlan } from '../../arbitraries/sample-plans';
 
 const plan = samplePlan('flat');
 const { surfaces, picture, zones } = createEvaluator().evaluate(plan);
-const ground = { surfaces, picture: picture.results, zones: zones.results.zones };
+const ground = { surfaces, picture: picture.results, zones: zones.results };
 
 test('nodesChapter computes once for the same givens, and anew for others', () => {
   let computed = 0;

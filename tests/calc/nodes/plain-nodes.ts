@@ -45,9 +45,11 @@ export const plainMode = (frames: number, depthBits: Mode['depthBits'] = 10, pic
 
 export const plainNode = { id: 'node', name: 'Node', outputs: 4, canvasPixels: 9_000_000 };
 
-interface PlainNodes extends Partial<Omit<NodesInputs, 'feed' | 'signal' | 'surfaces' | 'picture' | 'laid'>> {
+interface PlainNodes extends Partial<Omit<NodesInputs, 'feed' | 'signal' | 'surfaces' | 'picture' | 'laid' | 'zones'>> {
   readonly tables: readonly SurfaceTable[];
   readonly zones: readonly Zone[];
+  /** Widths that zones may have. */
+  readonly cuts?: NodesInputs['zones']['surfaces'];
   readonly feed?: Partial<NodesInputs['feed']>;
   readonly signal?: NodesInputs['signal'];
   readonly base?: Mode;
@@ -78,6 +80,7 @@ export function plainNodes({ tables, zones, base = plainMode(60), ...rest }: Pla
     cameraRate: base.rate,
     surfaces,
     picture,
+    zones: { zones: [...zones], surfaces: rest.cuts ?? [] },
     laid: layOutNodes(feed, signal, stage),
   };
 }
