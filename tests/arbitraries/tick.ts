@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { buildStep, type Tick } from '../../src/plan/build-log';
+import type { TickList } from '../../src/plan/tick-list';
 
 const names = { column: ['A C1', 'A C2', 'C3'], port: ['1A-01', '1A-02'], circuit: ['D1-1', 'D1-2'] } as const;
 
@@ -18,3 +19,8 @@ export const tick: fc.Arbitrary<Tick> = fc
   );
 
 export const ticks: fc.Arbitrary<readonly Tick[]> = fc.array(tick, { maxLength: 30 });
+
+/** What a device sends, for one of two plans. */
+export const tickList: fc.Arbitrary<TickList> = fc
+  .record({ planId: fc.constantFrom('plan-1', 'plan-2'), planName: fc.constantFrom('', 'Stage', 'Bühne "2"'), ticks })
+  .map(({ ticks: some, ...plan }) => ({ format: 'voussoir-ticks', version: 1, ...plan, ticks: [...some] }));
