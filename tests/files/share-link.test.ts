@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { toBase64Url } from '../../src/files/base64url';
 import { crc32 } from '../../src/files/crc32';
 import { shareDictionary1 } from '../../src/files/share-dictionary-1';
-import { decodeShare, encodeShare, sharedText } from '../../src/files/share-link';
+import { decodeShare, encodeShare, sharedText, shareLink } from '../../src/files/share-link';
 import { emptyBuildLog } from '../../src/plan/build-log';
 import type { Plan } from '../../src/plan/plan';
 import { anyPlan } from '../arbitraries/plan';
@@ -120,6 +120,15 @@ describe('decodeShare', () => {
   it('opens links that were sent when the form began', () => {
     // A plan with one wall, sent on 25 November 2026.
     expect(decodeShare(firstSent)).toMatchObject({ plan: { name: 'First sent', walls: [{ letter: 'A' }] } });
+  });
+});
+
+describe('shareLink', () => {
+  it('puts the signs behind the address, and what to open at behind the signs', () => {
+    expect(shareLink('https://plan.example/#plan=k', 'AQ-_z', null)).toBe('https://plan.example/#share=AQ-_z');
+    expect(shareLink('https://plan.example/', 'AQ-_z', { kind: 'panel', name: 'A C38 R9' })).toBe(
+      'https://plan.example/#share=AQ-_z&panel=A-C38-R9',
+    );
   });
 });
 

@@ -1,4 +1,5 @@
 import { selectRecomputing } from '../state/selectors';
+import { isSharedKey } from '../state/shared-key';
 import { useActions, useBench } from '../state/use-bench';
 import { useDesk, useDeskActions } from '../storage/use-desk';
 import { Button } from '../widgets/Button';
@@ -10,6 +11,7 @@ export function Banners() {
     <>
       <PreviewBanner />
       <FollowBanner />
+      <SharedBanner />
       <StorageBanner />
       <FailureBanner />
     </>
@@ -45,6 +47,23 @@ function FollowBanner() {
       <p>This plan is being changed in another tab. This tab follows it, and takes over when the other one closes.</p>
       <Button small onClick={() => void takeCopy()}>
         Take a copy
+      </Button>
+    </section>
+  );
+}
+
+function SharedBanner() {
+  const isCopy = useBench((state) => isSharedKey(state.documentKey) && !state.follows);
+  const { makeMine } = useDeskActions();
+  if (!isCopy) return null;
+  return (
+    <section className="banner" aria-label="Shared copy">
+      <p>
+        A read-only copy of a plan that was shared, kept in this browser. Nothing of yours was changed; what is built
+        can be ticked.
+      </p>
+      <Button small onClick={() => void makeMine()}>
+        Make it mine
       </Button>
     </section>
   );

@@ -12,6 +12,7 @@ import { useMedia } from './use-media';
 import { useShortcuts } from './use-shortcuts';
 import { WideLeaves } from './WideLeaves';
 
+const ShareDialog = lazy(async () => ({ default: (await import('./ShareDialog')).ShareDialog }));
 const FindDialog = lazy(async () => ({ default: (await import('./FindDialog')).FindDialog }));
 
 /** The frame: top bar, headroom strip, and the leaves of contents, book and drawing. */
@@ -20,12 +21,14 @@ export function Bench() {
   const slim = useMedia('(max-width: 1180px)');
   const ready = useBench((state) => state.evaluation !== null);
   const [finds, setFinds] = useState(false);
+  const [shares, setShares] = useState(false);
   // A link to a panel is followed to see where it is.
   const [leaf, setLeaf] = useState<'book' | 'drawing'>(() =>
     readAddress(location.hash).sought === null ? 'book' : 'drawing',
   );
   const commands = useBenchCommands();
   const find = useCallback(() => setFinds(true), []);
+  const share = useCallback(() => setShares(true), []);
   useShortcuts(find);
   const over = useDroppedFile((file) => void commands.openDropped(file));
 
@@ -33,7 +36,7 @@ export function Bench() {
     <div className="bench" data-narrow={narrow ? '' : undefined}>
       <SkipTo id="book">To the chapter</SkipTo>
       {!narrow && <SkipTo id="drawing">To the drawing</SkipTo>}
-      <TopBar narrow={slim} onFind={find} />
+      <TopBar narrow={slim} onFind={find} onShare={share} />
       <Banners />
       {ready ? (
         <>
@@ -48,7 +51,12 @@ export function Bench() {
       )}
       {finds && ready && (
         <Suspense>
-          <FindDialog onClose={() => setFinds(false)} onPicked={() => setLeaf('drawing')} />
+          <FindDialog onClose={() => setFinds(false)} onShare={share} onPicked={() => setLeaf('drawing')} />
+        </Suspense>
+      )}
+      {shares && (
+        <Suspense>
+          <ShareDialog onClose={() => setShares(false)} />
         </Suspense>
       )}
       {over && <div className="drop-here">Drop the plan to open it</div>}

@@ -10,12 +10,13 @@ const kindWords = { page: 'page', pick: 'pick', command: 'do' } as const;
 
 export interface FindDialogProps {
   readonly onClose: () => void;
+  readonly onShare: () => void;
   /** A name in the stage was picked: shows the drawing where only one leaf has room. */
   readonly onPicked: () => void;
 }
 
 /** Finds a panel, any part of the wiring or a page by what one types, and runs what can be done with the plan. */
-export function FindDialog({ onClose, onPicked }: FindDialogProps) {
+export function FindDialog({ onClose, onShare, onPicked }: FindDialogProps) {
   const evaluation = useEvaluation((all) => all);
   const actions = useActions();
   const commands = useBenchCommands();
@@ -26,6 +27,7 @@ export function FindDialog({ onClose, onPicked }: FindDialogProps) {
     'New plan': () => void commands.startNew(),
     'Open a file': () => void commands.openFile(),
     'Save to a file': () => void commands.save(),
+    Share: onShare,
     Undo: commands.undo,
     Redo: commands.redo,
     'Metres or feet': commands.toggleLengths,

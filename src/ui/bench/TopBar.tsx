@@ -17,14 +17,15 @@ export interface TopBarProps {
   /** True where only name, undo and one menu have room. */
   readonly narrow: boolean;
   readonly onFind: () => void;
+  readonly onShare: () => void;
 }
 
 /** Name of the plan, how it is kept, and what can be done with it as a whole. */
-export function TopBar({ narrow, onFind }: TopBarProps) {
+export function TopBar({ narrow, onFind, onShare }: TopBarProps) {
   const commands = useBenchCommands();
   const lengths = useBench((state) => state.plan.lengths);
   const [keptOpen, setKeptOpen] = useState<boolean | null>(null);
-  const menuEntries = useNarrowEntries(onFind);
+  const menuEntries = useNarrowEntries(onFind, onShare);
   return (
     <header className="bar">
       <Mark />
@@ -50,6 +51,9 @@ export function TopBar({ narrow, onFind }: TopBarProps) {
           </Button>
           <ThemeButton />
           <Button onClick={commands.print}>Print</Button>
+          <Button onClick={onShare} title="A link and a code that carry the whole plan">
+            Share
+          </Button>
           <Button look="primary" onClick={() => void commands.save()}>
             Save file
           </Button>
@@ -65,13 +69,14 @@ export function TopBar({ narrow, onFind }: TopBarProps) {
 }
 
 /** What the wide bar has as buttons, as entries of the narrow one's menu. */
-function useNarrowEntries(onFind: () => void): readonly MenuEntry[] {
+function useNarrowEntries(onFind: () => void, onShare: () => void): readonly MenuEntry[] {
   const commands = useBenchCommands();
   const desk = useDeskActions();
   const dark = useDesk((state) => state.memory.theme === 'dark');
   return [
     { id: 'new', label: 'New', onChoose: () => void commands.startNew() },
     { id: 'save', label: 'Save file', onChoose: () => void commands.save() },
+    { id: 'share', label: 'Share …', onChoose: onShare },
     { id: 'find', label: 'Find …', onChoose: onFind },
     { id: 'lengths', label: 'Metres or feet', onChoose: commands.toggleLengths },
     { id: 'theme', label: dark ? 'Light' : 'Dark', onChoose: () => desk.remember({ theme: dark ? 'light' : 'dark' }) },

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { pageById } from '../state/pages';
-import { useBench } from '../state/use-bench';
+import { useBench, useBenchStore } from '../state/use-bench';
 import { readAddress, writeAddress } from '../storage/address';
 import { useDeskActions } from '../storage/use-desk';
 
@@ -10,6 +10,7 @@ export function useAddress(): void {
   const page = useBench((state) => state.page);
   const panel = useBench(({ selection }) => (selection?.kind === 'panel' ? selection.name : null));
   const name = useBench((state) => state.plan.name);
+  const { store } = useBenchStore();
   const desk = useDeskActions();
 
   useEffect(() => {
@@ -22,10 +23,18 @@ export function useAddress(): void {
   }, [key, page, panel]);
 
   useEffect(() => {
-    const visit = () => void desk.visit(location.hash);
+    const visit = async () => {
+      await desk.visit(location.hash);
+      // A link that led to what was open already leaves the bench as it is, and itself in the address.
+      const { documentKey, page: now, selection } = store.getState();
+      const { share, of } = readAddress(location.hash);
+      if (share === null && of === null) return;
+      const picked = selection?.kind === 'panel' ? selection.name : null;
+      history.replaceState(null, '', writeAddress(documentKey, now, picked));
+    };
     window.addEventListener('hashchange', visit);
     return () => window.removeEventListener('hashchange', visit);
-  }, [desk]);
+  }, [desk, store]);
 
   useEffect(() => {
     document.title = `${name || 'Plan'}: ${pageById(page).title}, Voussoir`;

@@ -1,4 +1,5 @@
 import type { DrawingState } from '../state/bench-state';
+import { readPageAddress } from './page-address';
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 
@@ -6,6 +7,8 @@ export type ThemeChoice = 'system' | 'light' | 'dark';
 export interface ViewMemory {
   readonly theme: ThemeChoice;
   readonly drawing: Pick<DrawingState, 'view' | 'from' | 'tint' | 'follows'>;
+  /** Address at which others reach this page, for links and codes; null: the one it was opened from. */
+  readonly address: string | null;
   /** The short way in was put away. */
   readonly wayInClosed: boolean;
 }
@@ -13,6 +16,7 @@ export interface ViewMemory {
 export const usualView: ViewMemory = {
   theme: 'system',
   drawing: { view: 'unrolled', from: 'behind', tint: 'none', follows: true },
+  address: null,
   wayInClosed: false,
 };
 
@@ -30,6 +34,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
   let kept: {
     theme?: unknown;
     drawing?: { view?: unknown; from?: unknown; tint?: unknown; follows?: unknown };
+    address?: unknown;
     wayInClosed?: unknown;
   };
   try {
@@ -47,6 +52,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
       tint: oneOf(kept.drawing?.tint, ['none', 'processor', 'port', 'circuit', 'leg'], drawing.tint),
       follows: kept.drawing?.follows !== false,
     },
+    address: typeof kept.address === 'string' && readPageAddress(kept.address) !== null ? kept.address : null,
     wayInClosed: kept.wayInClosed === true,
   };
 }

@@ -15,6 +15,7 @@ test('readViewMemory gives what was written', () => {
   const memory: ViewMemory = {
     theme: 'dark',
     drawing: { view: 'above', from: 'inside', tint: 'leg', follows: false },
+    address: 'https://plan.example/',
     wayInClosed: true,
   };
   const store = storeWith(null);
