@@ -16,6 +16,7 @@ import { createIndexedDbShelf } from './ui/storage/indexed-db-shelf';
 import { loadSample } from './ui/storage/load-sample';
 import { findLocalStore } from './ui/storage/local-store';
 import { readShare } from './ui/storage/read-share';
+import { readTicks } from './ui/storage/read-ticks';
 import { readViewMemory } from './ui/storage/view-memory';
 import './ui/styles/index.css';
 
@@ -33,6 +34,7 @@ const desk = createDesk({
   parse: parsePlan,
   serialise: serialisePlan,
   readShare,
+  readTicks,
   sample: loadSample,
   blank: () => emptyPlan({ id: newKey(), name: 'New plan', lengths: locale === 'en-US' ? 'feet' : 'metric' }),
   newKey,

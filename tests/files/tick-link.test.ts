@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { packSigns } from '../../src/files/packed-signs';
 import { tickDictionary1 } from '../../src/files/tick-dictionary-1';
-import { decodeTicks, encodeTicks } from '../../src/files/tick-link';
+import { decodeTicks, tickLink } from '../../src/files/tick-link';
 import { buildStep, type Tick } from '../../src/plan/build-log';
 import type { TickList } from '../../src/plan/tick-list';
 import { tickList } from '../arbitraries/tick';
@@ -29,10 +29,18 @@ const dayOf = (count: number) =>
     })),
   );
 
+const address = 'https://stage.example/plan/';
+const encodeTicks = (list: TickList) => tickLink(address, list)?.replace(/^.*#ticks=/, '') ?? null;
+
 const packed = (text: string, form = 1) =>
   packSigns(text, { form, dictionary: new TextEncoder().encode(tickDictionary1) });
 
-test('decodeTicks gives back what encodeTicks was given', () => {
+test('tickLink leads to the page under its address, whatever stood behind it', () => {
+  const link = tickLink(`${address}?x=1#page=log`, dayOf(1))!;
+  expect(link).toMatch(/^https:\/\/stage\.example\/plan\/\?x=1#ticks=[\w-]+$/);
+});
+
+test('decodeTicks gives back what tickLink was given', () => {
   fc.assert(
     fc.property(tickList, (list) => {
       expect(decodeTicks(encodeTicks(list)!)).toEqual({ list });
@@ -40,13 +48,13 @@ test('decodeTicks gives back what encodeTicks was given', () => {
   );
 });
 
-test('encodeTicks gives a short link for a few ticks and one that a message carries for a day of them', () => {
+test('tickLink gives a short link for a few ticks and one that a message carries for a day of them', () => {
   expect(encodeTicks(dayOf(1))!.length).toBeLessThan(250);
   expect(encodeTicks(dayOf(300))!.length).toBeLessThan(8000);
 });
 
-test('encodeTicks gives no link where the ticks are more than one carries', () => {
-  expect(encodeTicks(dayOf(5000))).toBeNull();
+test('tickLink gives no link where the ticks are more than one carries', () => {
+  expect(encodeTicks(dayOf(10_000))).toBeNull();
 });
 
 test('decodeTicks names a link that was cut anywhere', () => {

@@ -5,6 +5,7 @@ import { Announcer } from './Announcer';
 import { Banners } from './Banners';
 import { HeadroomStrip } from './HeadroomStrip';
 import { NarrowLeaves } from './NarrowLeaves';
+import { TicksIn } from './TicksIn';
 import { TopBar } from './TopBar';
 import { useBenchCommands } from './use-bench-commands';
 import { useDroppedFile } from './use-dropped-file';
@@ -59,6 +60,7 @@ export function Bench() {
           <ShareDialog onClose={() => setShares(false)} />
         </Suspense>
       )}
+      <TicksIn />
       {over && <div className="drop-here">Drop the plan to open it</div>}
     </div>
   );

@@ -57,6 +57,10 @@ const words: Readonly<Record<Problem['kind'], ProblemWords>> = {
     advice:
       'Scan the code on the cover of the crew set: it holds the whole plan, which is then kept here. After that scan this code again.',
   },
+  'not-ticks': {
+    title: 'These are no ticks of the build log',
+    advice: 'Ask for them again: a phone saves them to a file or sends them as a link from its build log.',
+  },
   missing: {
     title: 'This plan is not here',
     advice: 'Open its file, choose another plan that this browser keeps, or begin a new one.',

@@ -27,8 +27,8 @@ export function useAddress(): void {
       await desk.visit(location.hash);
       // A link that led to what was open already leaves the bench as it is, and itself in the address.
       const { documentKey, page: now, selection } = store.getState();
-      const { share, of } = readAddress(location.hash);
-      if (share === null && of === null) return;
+      const { share, of, ticks } = readAddress(location.hash);
+      if (share === null && of === null && ticks === null) return;
       const picked = selection?.kind === 'panel' ? selection.name : null;
       history.replaceState(null, '', writeAddress(documentKey, now, picked));
     };

@@ -1,4 +1,5 @@
 import type { Evaluation } from '../../calc/evaluation';
+import type { BuildStep } from '../../plan/build-log';
 import type { Command } from '../../plan/commands';
 import type { Path } from '../../plan/commands/path';
 import type { Plan } from '../../plan/plan';
@@ -35,6 +36,12 @@ export interface FaultsState {
   readonly dark: readonly number[];
 }
 
+/** How the build log is looked at; belongs to the screen, never to the plan. */
+export interface LogLook {
+  /** The step that the drawing marks on the page of the log; null: none. */
+  readonly step: BuildStep | null;
+}
+
 /** A change that is looked at and not yet made. */
 export interface Preview {
   readonly label: string;
@@ -68,6 +75,7 @@ export interface BenchState {
   readonly asked: { readonly field: string; readonly serial: number } | null;
   readonly drawing: DrawingState;
   readonly faults: FaultsState;
+  readonly log: LogLook;
   /** BCP 47 tag that figures are written in. */
   readonly locale: string;
   /** True while another tab writes this document and this one only follows. */
@@ -104,6 +112,7 @@ export interface BenchActions {
   setFaults(change: Partial<FaultsState>): void;
   /** Marks these panels as dark, or as lit where all of them were dark. */
   toggleDark(panels: readonly number[]): void;
+  setLog(look: LogLook): void;
   goTo(page: PageId, field?: string): void;
   setDrawing(change: Partial<DrawingState>): void;
   /** Opens another document: history, selection and preview start empty. */

@@ -34,6 +34,7 @@ const emptyState = {
   selection: null,
   sought: null,
   faults: { asks: 'lost', marks: 'panel', dark: [] },
+  log: { step: 'stands' },
   asked: null,
   follows: false,
 } satisfies Partial<BenchState>;

@@ -13,6 +13,7 @@ const drawings: Readonly<Partial<Record<PageId, Pick<DrawingState, 'view' | 'tin
   runs: { view: 'unrolled', tint: 'none' },
   faults: { view: 'unrolled', tint: 'none' },
   power: { view: 'unrolled', tint: 'circuit' },
+  log: { view: 'unrolled', tint: 'none' },
 };
 
 type Surface = { readonly surfaceId: string; readonly kind: 'wall' | 'ceiling' };

@@ -25,6 +25,7 @@ const owners: readonly (readonly [start: string, page: PageId])[] = [
   ['masses', 'masses'],
   ['materials', 'materials'],
   ['wish', 'wish'],
+  ['log', 'log'],
 ];
 
 /** A surface is fed by its node, but for the link. */

@@ -17,7 +17,8 @@ export type PageId =
   | 'power'
   | 'heat'
   | 'masses'
-  | 'materials';
+  | 'materials'
+  | 'log';
 
 export interface Page {
   readonly id: PageId;
@@ -141,6 +142,13 @@ export const pages: readonly Page[] = [
     lede: 'Everything that can be counted: needed, spare, owned and still to get.',
     group: 'Build',
     chapters: ['materials'],
+  },
+  {
+    id: 'log',
+    title: 'Build log',
+    lede: 'What stands, is wired, powered and tested, by whom and since when, and how far each part of the stage is.',
+    group: 'Build',
+    chapters: [],
   },
 ];
 

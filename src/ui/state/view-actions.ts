@@ -10,7 +10,7 @@ export function createViewActions({
   setState,
 }: StoreApi<BenchState>): Pick<
   BenchActions,
-  'select' | 'seek' | 'goTo' | 'setDrawing' | 'setFollows' | 'setFaults' | 'toggleDark'
+  'select' | 'seek' | 'goTo' | 'setDrawing' | 'setFollows' | 'setFaults' | 'setLog' | 'toggleDark'
 > {
   return {
     select(selection) {
@@ -21,6 +21,7 @@ export function createViewActions({
       if (!evaluation || selectRecomputing(getState())) setState({ sought: name });
       else setState(pickSought(getState(), name, evaluation));
     },
+    setLog: (log) => setState({ log }),
     setFaults: (change) => setState(({ faults }) => ({ faults: { ...faults, ...change } })),
     toggleDark(panels) {
       setState(({ faults }) => {

@@ -11,6 +11,8 @@ export interface Address {
   readonly share: string | null;
   /** Id of a plan, whatever document holds it. */
   readonly of: string | null;
+  /** Signs that carry ticks for a plan. */
+  readonly ticks: string | null;
 }
 
 export function readAddress(hash: string): Address {
@@ -23,6 +25,7 @@ export function readAddress(hash: string): Address {
     sought: panel || parts.get('port') || parts.get('circuit') || null,
     share: parts.get('share'),
     of: parts.get('of') || null,
+    ticks: parts.get('ticks'),
   };
 }
 

@@ -1,6 +1,9 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { LinkedTicks } from '../../files/tick-link';
 import type { ParsedPlan } from '../../plan/parse-plan';
+import { parseTickList } from '../../plan/parse-tick-list';
 import type { Plan } from '../../plan/plan';
+import type { TickList } from '../../plan/tick-list';
 import type { BenchStore, FirstDocument } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
 import { isSharedKey } from '../state/shared-key';
@@ -23,6 +26,8 @@ export interface DeskParts {
   readonly serialise: (plan: Plan) => string;
   /** The plan that the signs of a link carry. */
   readonly readShare: (signs: string) => Promise<ReadShare>;
+  /** The ticks that the signs of a link carry. */
+  readonly readTicks: (signs: string) => Promise<LinkedTicks>;
   /** Where small habits are remembered; null where the browser has no such place. */
   readonly localStore: TextStore | null;
   readonly sample: () => Promise<Plan>;
@@ -67,7 +72,9 @@ const ofNoneKept: Problem = {
   text: null,
 };
 
-function problemOf(parsed: Exclude<ReadShare, { readonly plan: Plan }>): Pick<Problem, 'kind' | 'sentence' | 'path'> {
+type Refused = Extract<ReadShare | LinkedTicks, { readonly refused: unknown }>;
+
+function problemOf(parsed: Refused): Pick<Problem, 'kind' | 'sentence' | 'path'> {
   return { kind: parsed.refused, sentence: parsed.sentence, path: parsed.path ?? null };
 }
 
@@ -81,6 +88,7 @@ export function createDesk(parts: DeskParts): Desk {
     filed: null,
     firstVisit: false,
     memory: readViewMemory(parts.localStore),
+    ticks: null,
   }));
   const { getState, setState } = store;
   const autosave = createAutosave({
@@ -195,6 +203,22 @@ export function createDesk(parts: DeskParts): Desk {
     else await openKept(key, page ?? undefined, sought);
   }
 
+  /** Holds ticks for the bench, and opens the plan that they belong to where it is kept. */
+  async function holdTicks(list: TickList): Promise<void> {
+    if (open()?.plan.id !== list.planId) {
+      const kept = await findByPlanId(shelf, parts.parse, list.planId).catch(() => null);
+      if (kept !== null) await openKept(kept);
+    }
+    setState({ ticks: list });
+  }
+
+  async function openTicks(signs: string): Promise<void> {
+    const read = await parts.readTicks(signs);
+    if ('refused' in read)
+      actions.refuse({ ...problemOf(read), from: 'link', name: 'ticks of the build log', text: null });
+    else await holdTicks(read.list);
+  }
+
   /** The kept document that holds exactly this text, so that opening a file twice does not keep it twice. */
   async function findTwin(plan: Plan, text: string): Promise<string | null> {
     for (const entry of await shelf.list()) {
@@ -206,7 +230,11 @@ export function createDesk(parts: DeskParts): Desk {
   const actions: DeskActions = {
     async start(hash) {
       const address = readAddress(hash);
-      const { key, page, sought, share, of } = address;
+      const { key, page, sought, share, of, ticks } = address;
+      if (ticks !== null) {
+        await openTicks(ticks);
+        if (getState().bench || getState().problem) return;
+      }
       try {
         const entries = await shelf.list();
         setState({ firstVisit: entries.length === 0 && share === null });
@@ -225,8 +253,9 @@ export function createDesk(parts: DeskParts): Desk {
     },
     async visit(hash) {
       const address = readAddress(hash);
-      const { key, page, sought, share, of } = address;
-      if (share !== null) await openShared(share, address);
+      const { key, page, sought, share, of, ticks } = address;
+      if (ticks !== null) await openTicks(ticks);
+      else if (share !== null) await openShared(share, address);
       else if (of !== null) await openOf(of, address);
       else if (key !== null && key !== open()?.documentKey) await openKept(key, page ?? undefined, sought);
       else turnTo(page, sought);
@@ -234,6 +263,15 @@ export function createDesk(parts: DeskParts): Desk {
     openKept,
     async openFile(file) {
       const parsed = parts.parse(file.text);
+      const ticks = 'refused' in parsed && parsed.refused === 'not-a-plan' ? parseTickList(file.text) : null;
+      if (ticks && 'list' in ticks) {
+        await holdTicks(ticks.list);
+        return;
+      }
+      if (ticks && ticks.refused !== 'not-ticks') {
+        actions.refuse({ ...problemOf(ticks), from: 'file', name: file.name, text: file.text });
+        return;
+      }
       if ('refused' in parsed) {
         actions.refuse({ ...problemOf(parsed), from: 'file', name: file.name, text: file.text });
         return;
@@ -259,6 +297,7 @@ export function createDesk(parts: DeskParts): Desk {
       const plan = open()?.plan;
       if (plan) await openAsNew({ plan: { ...plan, id: parts.newKey() } });
     },
+    dropTicks: () => setState({ ticks: null }),
     refuse: (problem) => setState({ problem }),
     closeProblem: () => setState({ problem: null }),
     noteFiled: (filed) => setState({ filed }),

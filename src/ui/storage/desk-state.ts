@@ -1,5 +1,7 @@
 import type { ShareRefusal } from '../../files/share-link';
+import type { TickLinkRefusal } from '../../files/tick-link';
 import type { Plan } from '../../plan/plan';
+import type { TickList } from '../../plan/tick-list';
 import type { BenchStore } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
 import type { KeptState } from './autosave';
@@ -9,7 +11,7 @@ import type { ViewMemory } from './view-memory';
 
 /** What could not be opened, why, and its text where there is one: it is never thrown away. */
 export interface Problem {
-  readonly kind: ShareRefusal | 'missing' | 'not-kept';
+  readonly kind: ShareRefusal | TickLinkRefusal | 'missing' | 'not-kept';
   /** Where it came from: a file, what this browser kept, or a link. */
   readonly from: 'file' | 'browser' | 'link';
   readonly name: string;
@@ -36,6 +38,8 @@ export interface DeskState {
   /** True where this browser kept no plan before. */
   readonly firstVisit: boolean;
   readonly memory: ViewMemory;
+  /** Ticks that somebody brought and that no plan has taken in yet. */
+  readonly ticks: TickList | null;
 }
 
 /** What the desk does with documents as wholes. */
@@ -45,7 +49,7 @@ export interface DeskActions {
   /** Follows an address that changed under the page: another document, or another page of this one. */
   visit(hash: string): Promise<void>;
   openKept(key: string, page?: PageId): Promise<void>;
-  /** Opens a file as a document of its own; a broken one becomes a problem and changes nothing. */
+  /** Opens a file as a document of its own, or holds the ticks that are in it; a broken one becomes a problem and changes nothing. */
   openFile(file: ReadFile): Promise<void>;
   openSample(): Promise<void>;
   openBlank(): Promise<void>;
@@ -53,6 +57,8 @@ export interface DeskActions {
   takeCopy(): Promise<void>;
   /** Opens the read-only copy on the bench as a plan of one's own: another document with another plan id. */
   makeMine(): Promise<void>;
+  /** Lets go the ticks that were held. */
+  dropTicks(): void;
   refuse(problem: Problem): void;
   closeProblem(): void;
   noteFiled(filed: Filed): void;

@@ -9,6 +9,8 @@ export interface ViewMemory {
   readonly drawing: Pick<DrawingState, 'view' | 'from' | 'tint' | 'follows'>;
   /** Address at which others reach this page, for links and codes; null: the one it was opened from. */
   readonly address: string | null;
+  /** Name under which this person ticks in the build log; empty until it is given. */
+  readonly who: string;
   /** The short way in was put away. */
   readonly wayInClosed: boolean;
 }
@@ -17,6 +19,7 @@ export const usualView: ViewMemory = {
   theme: 'system',
   drawing: { view: 'unrolled', from: 'behind', tint: 'none', follows: true },
   address: null,
+  who: '',
   wayInClosed: false,
 };
 
@@ -35,6 +38,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
     theme?: unknown;
     drawing?: { view?: unknown; from?: unknown; tint?: unknown; follows?: unknown };
     address?: unknown;
+    who?: unknown;
     wayInClosed?: unknown;
   };
   try {
@@ -53,6 +57,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
       follows: kept.drawing?.follows !== false,
     },
     address: typeof kept.address === 'string' && readPageAddress(kept.address) !== null ? kept.address : null,
+    who: typeof kept.who === 'string' ? kept.who.replace(/[\p{Cc}\p{Cs}]/gu, '').slice(0, 60) : '',
     wayInClosed: kept.wayInClosed === true,
   };
 }

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { itemLink } from '../../../src/sheets/item-link';
 import { readAddress, writeAddress } from '../../../src/ui/storage/address';
 
-const nothing = { key: null, page: null, sought: null, share: null, of: null };
+const nothing = { key: null, page: null, sought: null, share: null, of: null, ticks: null };
 
 test('readAddress of writeAddress is the identity', () => {
   expect(readAddress(writeAddress('a-1', 'power'))).toEqual({ ...nothing, key: 'a-1', page: 'power' });
@@ -31,6 +31,10 @@ test.each([
 test('readAddress takes a shared plan with the panel that it is to open at', () => {
   expect(readAddress('#share=AQ-_z&panel=C3-R2')).toEqual({ ...nothing, share: 'AQ-_z', sought: 'C3 R2' });
   expect(readAddress('#share=')).toEqual({ ...nothing, share: '' });
+});
+
+test('readAddress takes the ticks that a link brings', () => {
+  expect(readAddress('#ticks=AQ-_z')).toEqual({ ...nothing, ticks: 'AQ-_z' });
 });
 
 test.each(['', '#', '#plan=', '#page=nowhere', '#%%%', '#plan', '#panel=', '#panel=-', '#of=', '#port=', '#circuit='])(

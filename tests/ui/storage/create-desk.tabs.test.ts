@@ -5,6 +5,7 @@ import { serialisePlan } from '../../../src/plan/serialise-plan';
 import { createDesk, type Desk } from '../../../src/ui/storage/create-desk';
 import { createWebLock, type DocumentLock } from '../../../src/ui/storage/document-lock';
 import { readShare } from '../../../src/ui/storage/read-share';
+import { readTicks } from '../../../src/ui/storage/read-ticks';
 import { fakeBench, somePlan } from '../state/fake-bench';
 import { createFakeClock } from './fake-clock';
 import { createFakeChannels, createFakeLocks } from './fake-locks';
@@ -39,6 +40,7 @@ async function twoTabs() {
       parse: parsePlan,
       serialise: serialisePlan,
       readShare,
+      readTicks,
       sample: async () => somePlan,
       blank: () => emptyPlan({ id: 'new', name: 'New plan', lengths: 'metric' }),
       newKey: () => 'copy',

@@ -6,6 +6,7 @@ import type { BenchStore } from '../../../src/ui/state/create-bench-store';
 import { createDesk, type Desk } from '../../../src/ui/storage/create-desk';
 import { createWebLock } from '../../../src/ui/storage/document-lock';
 import { readShare } from '../../../src/ui/storage/read-share';
+import { readTicks } from '../../../src/ui/storage/read-ticks';
 import { fakeBench, somePlan } from '../state/fake-bench';
 import { createFakeClock } from './fake-clock';
 import { createFakeChannels, createFakeLocks } from './fake-locks';
@@ -33,6 +34,7 @@ export function createBrowser() {
       parse: parsePlan,
       serialise: serialisePlan,
       readShare,
+      readTicks,
       sample: async () => planCalled('Sample'),
       blank: () => emptyPlan({ id: 'new', name: 'New plan', lengths: 'metric' }),
       newKey: () => `key-${++keys}`,

@@ -16,6 +16,7 @@ test('readViewMemory gives what was written', () => {
     theme: 'dark',
     drawing: { view: 'above', from: 'inside', tint: 'leg', follows: false },
     address: 'https://plan.example/',
+    who: 'Ada',
     wayInClosed: true,
   };
   const store = storeWith(null);
@@ -29,6 +30,11 @@ test.each([null, '', '{', 'null', '[]', '{"theme":"pink","drawing":{"view":7}}',
     expect(readViewMemory(storeWith(text))).toEqual(usualView);
   },
 );
+
+test('readViewMemory takes a name that a line of text can hold', () => {
+  expect(readViewMemory(storeWith('{"who":7}')).who).toBe('');
+  expect(readViewMemory(storeWith(JSON.stringify({ who: `A\n${'b'.repeat(99)}` }))).who).toBe(`A${'b'.repeat(59)}`);
+});
 
 test('a store that is missing or refuses is no loss', () => {
   const refusing = {
