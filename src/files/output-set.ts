@@ -11,6 +11,7 @@ import { meshesToObj } from './meshes-to-obj';
 import { outputNotes } from './output-notes';
 import { rasterToPng } from './raster-to-png';
 import { scheduleToDataCsv } from './schedule-to-data-csv';
+import { stageGltf } from './stage-gltf';
 
 /** A file of the set, and the share of the work that is done with it. */
 export interface FileMade {
@@ -23,6 +24,7 @@ export const fileNames = {
   glb: 'stage.glb',
   obj: 'stage.obj',
   mtl: 'stage.mtl',
+  stage: 'whole-stage.glb',
   notes: 'read-me.txt',
 };
 
@@ -40,6 +42,11 @@ export function meshFiles({ surfaces, zones, fed }: OutputsInputs, title: string
     { name: fileNames.obj, bytes: encode(obj) },
     { name: fileNames.mtl, bytes: encode(mtl) },
   ];
+}
+
+/** The whole stage with a node for each panel, as glTF. `title` is the scene's name. */
+export function stageFile(...stage: Parameters<typeof stageGltf>): NamedFile {
+  return { name: fileNames.stage, bytes: gltfToGlb(stageGltf(...stage)) };
 }
 
 /** Test pictures of all nodes, one at a time: in 8 bits, and in 16 where the node sends more than 8. */

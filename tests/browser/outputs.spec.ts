@@ -4,6 +4,7 @@ import { validateBytes } from 'gltf-validator';
 import { PNG } from 'pngjs';
 import readWorkbook from 'read-excel-file/node';
 import { readDxf } from '../files/read-dxf';
+import { readGlb } from '../files/read-glb';
 import { cornersOfRow, readPng } from '../files/read-png';
 import { readSvg } from '../files/read-svg';
 import { goToChapter } from './support/go-to-chapter';
@@ -50,6 +51,11 @@ test('one node’s picture, the pixel map and the geometry are saved each by its
   );
   const geometry = await savedBy(page, page.getByRole('button', { name: 'Save the geometry as glTF' }));
   expect(geometry.bytes.toString('latin1', 0, 4)).toBe('glTF');
+  const stage = await savedBy(page, page.getByRole('button', { name: 'Save the whole stage as glTF' }));
+  expect(stage.name).toMatch(/whole-stage\.glb$/);
+  // 8 columns of 8 panels; the ceiling-less wall has no opening, and so no vehicle.
+  expect(readGlb(stage.bytes).json.nodes.filter(({ name }) => /^C\d+ R\d+$/.test(name))).toHaveLength(64);
+  await expect(page.getByRole('button', { name: 'Save the whole stage with the vehicle as glTF' })).toBeHidden();
   const obj = unzipSync((await savedBy(page, page.getByRole('button', { name: 'Save the geometry as OBJ' }))).bytes);
   expect(Object.keys(obj)).toEqual(['stage.obj', 'stage.mtl']);
 });

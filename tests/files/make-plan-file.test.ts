@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { createEvaluator } from '../../src/calc/evaluate';
 import { makePlanFile, type PlanFileAsked } from '../../src/files/make-plan-file';
-import { mapFile } from '../../src/files/output-set';
+import { mapFile, stageFile } from '../../src/files/output-set';
 import { planWorkbook } from '../../src/files/plan-workbook';
 import { outputsOf } from '../../src/sheets/outputs-of';
+import { stageParts } from '../../src/sheets/stage-parts';
 import { samplePlan } from '../arbitraries/sample-plans';
 
 const plan = samplePlan('flat');
@@ -16,5 +17,7 @@ async function made(asked: PlanFileAsked) {
 
 test('makePlanFile makes the workbook and the outputs as the command line does', async () => {
   expect(await made({ make: 'schedules' })).toEqual(await planWorkbook(plan, evaluation));
+  const stage = stageFile(stageParts(plan, evaluation), plan.name, true);
+  expect(await made({ make: 'stage', withVehicle: true })).toEqual(stage);
   expect(await made({ make: 'map' })).toEqual(mapFile(outputsOf(evaluation)));
 });

@@ -1,7 +1,14 @@
 /** A binary glTF file taken apart by the letter of the specification (glTF 2.0, 4.4 and 3.6.2), with none of our code. */
 export interface ReadGlb {
   readonly json: {
-    readonly nodes: readonly { readonly name: string; readonly mesh: number }[];
+    readonly scenes: readonly { readonly name: string; readonly nodes: readonly number[] }[];
+    readonly nodes: readonly {
+      readonly name: string;
+      readonly mesh: number;
+      readonly children?: readonly number[];
+      readonly translation?: readonly number[];
+      readonly rotation?: readonly number[];
+    }[];
     readonly meshes: readonly {
       readonly name: string;
       readonly extras: object;
@@ -9,6 +16,7 @@ export interface ReadGlb {
         readonly attributes: Readonly<Record<'POSITION' | 'NORMAL' | 'TEXCOORD_0' | 'TEXCOORD_1', number>>;
         readonly indices: number;
         readonly material: number;
+        readonly mode?: number;
       }[];
     }[];
     readonly materials: readonly { readonly name: string; readonly extras?: object }[];

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { findOpening } from '../../../sheets/find-opening';
 import { listSchedules } from '../../../sheets/list-schedules';
 import type { Schedule } from '../../../sheets/schedule';
 import { counted } from '../../../units/counted';
@@ -29,12 +30,15 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
   const { surfaces } = evaluation;
   const { nodes } = evaluation.nodes.results;
   const tables = useMemo(() => listSchedules(plan, evaluation).length, [plan, evaluation]);
+  const isOpen = findOpening(evaluation.walls.results.walls) !== null;
   const meshes = surfaces.surfaces.filter(({ count }) => count > 0).length;
 
   async function saveSpreadsheet(): Promise<void> {
     const { schedulesToXlsx } = await import('../../../files/schedules-to-xlsx');
     downloadBytes(await schedulesToXlsx([map], plan.currency), `${plan.name} pixel map.xlsx`, spreadsheet);
   }
+
+  const saveStage = (withVehicle: boolean) => ask({ make: 'stage', withVehicle }, 'Writing the whole stage');
 
   const panels = counted(surfaces.total, 'panel');
   const rows: readonly Row[] = [
@@ -63,11 +67,27 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
       ],
     },
     {
-      name: 'Geometry',
-      holds: `${counted(meshes, 'surface')}, ${panels}, metres, y up`,
+      name: 'LED faces',
+      holds: `${counted(meshes, 'surface')}, ${panels}, canvas as texture coordinates; metres, y up`,
       buttons: [
         { label: 'glTF', does: 'Save the geometry as glTF', save: () => ask({ make: 'gltf' }, 'Writing the geometry') },
         { label: 'OBJ', does: 'Save the geometry as OBJ', save: () => ask({ make: 'obj' }, 'Writing the geometry') },
+      ],
+    },
+    {
+      name: 'Whole stage',
+      holds: `${panels} with their depth, each under its name; floor and hall; metres, y up`,
+      buttons: [
+        { label: 'glTF', does: 'Save the whole stage as glTF', save: () => saveStage(false) },
+        ...(isOpen
+          ? [
+              {
+                label: 'With vehicle',
+                does: 'Save the whole stage with the vehicle as glTF',
+                save: () => saveStage(true),
+              },
+            ]
+          : []),
       ],
     },
   ];

@@ -1,13 +1,9 @@
 import type { Opening } from '../../../sheets/find-opening';
 import type { StageParts } from '../../../sheets/stage-parts';
+import { type VehicleBox, vehicleBoxes } from '../../../sheets/vehicle-boxes';
 import type { Outlook } from './camera-views';
 import type { StageExtent } from './stage-extent';
 
-/** Where the plan does not state the vehicle: a usual lorry, common practice, no source. Its length is never stated. */
-const usual = { widthMm: 2550, heightMm: 4000 };
-const bodyM = 6.2;
-const cabM = 1.9;
-const clearM = 0.45;
 /** Radii that it stands in front of a stage without an opening. */
 const forward = 0.3;
 
@@ -18,8 +14,8 @@ export function vehicleCards(
   outlook: Pick<Outlook, 'x' | 'y'>,
   extent: StageExtent,
 ): Float32Array {
-  const width = (vehicle.widthMm ?? usual.widthMm) / 1000;
-  const height = (vehicle.heightMm ?? usual.heightMm) / 1000;
+  const boxes = vehicleBoxes(vehicle);
+  const width = boxes[1].wideMm / 1000;
   const out = opening === null ? { x: outlook.x, y: outlook.y } : { x: opening.outX, y: opening.outY };
   const nose =
     opening === null
@@ -29,16 +25,8 @@ export function vehicleCards(
         }
       : { x: opening.middle.xMm / 1000 + out.x * 1.5, y: opening.middle.yMm / 1000 + out.y * 1.5 };
   const cards = new Float32Array(32);
-  card(cards, 0, nose, out, { from: 0, long: cabM, wide: width * 0.94, high: Math.min(height * 0.78, 3) - clearM });
-  card(cards, 16, nose, out, { from: cabM + 0.25, long: bodyM, wide: width, high: height - clearM });
+  for (const [i, box] of boxes.entries()) card(cards, i * 16, nose, out, box);
   return cards;
-}
-
-interface CardSize {
-  readonly from: number;
-  readonly long: number;
-  readonly wide: number;
-  readonly high: number;
 }
 
 /** A unit card has its middle at (0, 0) of its face and reaches from z = -1 to 0; its face here looks into the stage. */
@@ -47,10 +35,11 @@ function card(
   at: number,
   nose: { readonly x: number; readonly y: number },
   out: { readonly x: number; readonly y: number },
-  { from, long, wide, high }: CardSize,
+  { fromMm, longMm, wideMm, highMm, clearMm }: VehicleBox,
 ): void {
+  const [from, long, wide, high] = [fromMm / 1000, longMm / 1000, wideMm / 1000, highMm / 1000];
   cards.set([out.y * wide, 0, out.x * wide, 0], at);
   cards.set([0, high, 0, 0], at + 4);
   cards.set([-out.x * long, 0, out.y * long, 0], at + 8);
-  cards.set([nose.x + out.x * from, clearM + high / 2, -(nose.y + out.y * from), 1], at + 12);
+  cards.set([nose.x + out.x * from, clearMm / 1000 + high / 2, -(nose.y + out.y * from), 1], at + 12);
 }
