@@ -5,6 +5,7 @@ import { describeStage } from '../describe-stage';
 import { headlineFigures } from '../headline-figures';
 import { scheduleChecks } from '../schedule-checks';
 import { stageParts } from '../stage-parts';
+import { blocksPart } from './blocks-part';
 import type { Block, CrewPart } from './crew-part';
 import type { CrewSetOptions } from './crew-set-options';
 import { planCautions } from './plan-cautions';
@@ -39,9 +40,5 @@ export function coverPart(plan: Plan, evaluation: Evaluation, { display, url }: 
       : [{ kind: 'qr', url, caption: 'Scan to open a copy of this plan.' } as const]),
     { kind: 'contents' },
   ];
-  return {
-    id: 'cover',
-    title: 'Cover',
-    sheets: [{ kind: 'blocks', title: 'Crew set', side: null, caution: null, blocks }],
-  };
+  return blocksPart('cover', 'Cover', null, blocks);
 }

@@ -1,10 +1,26 @@
 import type { Evaluation } from '../../calc/evaluation';
 import type { Plan } from '../../plan/plan';
+import { stageParts } from '../stage-parts';
+import { billPart } from './bill-part';
+import { checkSheetPart } from './check-sheet-part';
+import { circuitsPart } from './circuits-part';
+import { commissioningPart } from './commissioning-part';
+import { countsPart } from './counts-part';
 import { coverPart } from './cover-part';
 import type { CrewPart } from './crew-part';
 import type { CrewSetOptions } from './crew-set-options';
+import { portsPart } from './ports-part';
 
-/** Everything that a crew needs on paper, in the order in which it stands in the set. */
+/** Everything that a crew needs on paper, in the order in which it stands in the set; parts without content are left out. */
 export function crewSet(plan: Plan, evaluation: Evaluation, options: CrewSetOptions): readonly CrewPart[] {
-  return [coverPart(plan, evaluation, options)];
+  const parts = stageParts(plan, evaluation);
+  return [
+    coverPart(plan, evaluation, options),
+    billPart(evaluation.materials.results),
+    portsPart(parts),
+    circuitsPart(parts),
+    countsPart(parts),
+    checkSheetPart(evaluation),
+    commissioningPart(plan, evaluation, options.display),
+  ].filter((part) => part !== null);
 }

@@ -1,7 +1,7 @@
 import { createEvaluator } from '../../../src/calc/evaluate';
 import type { Evaluation } from '../../../src/calc/evaluation';
 import type { Plan } from '../../../src/plan/plan';
-import type { Block, CrewPart, CrewSheet } from '../../../src/sheets/crew-set/crew-part';
+import type { Block, CrewPart, CrewSheet, TableBlock } from '../../../src/sheets/crew-set/crew-part';
 import type { CrewSetOptions } from '../../../src/sheets/crew-set/crew-set-options';
 
 /** About what a drawing has on a level A3. */
@@ -26,4 +26,8 @@ export function blocksOf(sheet: CrewSheet): readonly Block[] {
 
 export function textsOf(part: CrewPart): readonly string[] {
   return part.sheets.flatMap(blocksOf).flatMap((block) => (block.kind === 'text' ? [block.text] : []));
+}
+
+export function tablesOf(part: CrewPart): readonly TableBlock[] {
+  return part.sheets.flatMap(blocksOf).filter((block) => block.kind === 'table');
 }
