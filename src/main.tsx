@@ -9,6 +9,7 @@ import { createBenchStore } from './ui/state/create-bench-store';
 import { estimatePanelCount } from './ui/state/estimate-panel-count';
 import { startEvaluationWorker } from './ui/state/start-evaluation-worker';
 import { createDesk } from './ui/storage/create-desk';
+import { createOffline } from './ui/storage/create-offline';
 import { createDocumentChannel } from './ui/storage/document-channel';
 import { createWebLock, unguardedLock } from './ui/storage/document-lock';
 import { guardUnload } from './ui/storage/guard-unload';
@@ -58,11 +59,27 @@ const desk = createDesk({
     ),
 });
 
+/** Only what is built is kept on the device: while one builds it, nothing old may come out of a store. */
+const offline =
+  import.meta.env.PROD && 'serviceWorker' in navigator
+    ? createOffline({
+        openLine: async () => new (await import('workbox-window')).Workbox('./sw.js'),
+        isKept: navigator.serviceWorker.controller !== null,
+        flush: desk.actions.flush,
+        reload: () => location.reload(),
+        now: Date.now,
+      })
+    : null;
+void offline?.start();
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'visible') offline?.look();
+});
+
 guardUnload(desk);
 void desk.actions.start(location.hash);
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
-    <App desk={desk} />
+    <App desk={desk} offline={offline} />
   </StrictMode>,
 );

@@ -25,6 +25,8 @@ export default defineConfig({
     colorScheme: 'light',
     locale: 'en-GB',
     timezoneId: 'UTC',
+    // Keeping the page on the device takes its time, and has a spec of its own.
+    serviceWorkers: 'block',
     trace: 'retain-on-failure',
     launchOptions: {
       ...(chromium === null ? {} : { executablePath: chromium }),

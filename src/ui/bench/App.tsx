@@ -4,7 +4,9 @@ import { BenchContext } from '../state/bench-context';
 import type { BenchStore } from '../state/create-bench-store';
 import { selectShownPlan } from '../state/selectors';
 import type { Desk } from '../storage/create-desk';
+import type { Offline } from '../storage/create-offline';
 import { DeskContext } from '../storage/desk-context';
+import { OfflineContext } from '../storage/offline-context';
 import { useDesk } from '../storage/use-desk';
 import { DisplayContext } from '../widgets/display-context';
 import { applyTheme } from './apply-theme';
@@ -16,10 +18,12 @@ import { useAddress } from './use-address';
 import { useBenchCommands } from './use-bench-commands';
 
 /** The program: the desk, and on it the bench or the reason why there is none. */
-export function App({ desk }: { readonly desk: Desk }) {
+export function App({ desk, offline }: { readonly desk: Desk; readonly offline: Offline | null }) {
   return (
     <DeskContext value={desk}>
-      <Root />
+      <OfflineContext value={offline}>
+        <Root />
+      </OfflineContext>
     </DeskContext>
   );
 }

@@ -1,14 +1,16 @@
+import { isCopyKey } from '../state/copy-key';
 import { selectRecomputing } from '../state/selectors';
-import { isSharedKey } from '../state/shared-key';
 import { useActions, useBench } from '../state/use-bench';
 import { useDesk, useDeskActions } from '../storage/use-desk';
 import { Button } from '../widgets/Button';
 import { useBenchCommands } from './use-bench-commands';
+import { VersionBanner } from './VersionBanner';
 
 /** What the person must know about the document as a whole, under the top bar. */
 export function Banners() {
   return (
     <>
+      <VersionBanner />
       <PreviewBanner />
       <FollowBanner />
       <SharedBanner />
@@ -53,7 +55,7 @@ function FollowBanner() {
 }
 
 function SharedBanner() {
-  const isCopy = useBench((state) => isSharedKey(state.documentKey) && !state.follows);
+  const isCopy = useBench((state) => isCopyKey(state.documentKey) && !state.follows);
   const { makeMine } = useDeskActions();
   if (!isCopy) return null;
   return (

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { isSharedKey } from '../state/shared-key';
+import { isCopyKey } from '../state/copy-key';
 import { useBench } from '../state/use-bench';
 import type { KeptEntry } from '../storage/plan-shelf';
 import { useDeskActions } from '../storage/use-desk';
@@ -40,7 +40,7 @@ export function KeptPlans({ isOpen, onClose }: { readonly isOpen: boolean; reado
               <span className="quiet">
                 {revision && `revision ${revision}, `}
                 {date.format(keptAtMs)}
-                {isSharedKey(key) && ', shared copy'}
+                {isCopyKey(key) && ', shared copy'}
                 {key === here && ', open now'}
               </span>
             </div>

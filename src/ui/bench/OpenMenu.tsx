@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { isSharedKey } from '../state/shared-key';
+import { isCopyKey } from '../state/copy-key';
 import { useBench } from '../state/use-bench';
 import type { KeptEntry } from '../storage/plan-shelf';
 import { useDeskActions } from '../storage/use-desk';
@@ -32,7 +32,7 @@ export function OpenMenu({ label, before = [], onKeptPlans }: OpenMenuProps) {
       (entry): MenuEntry => ({
         id: `kept ${entry.key}`,
         label: entry.name || 'Plan without a name',
-        note: `${isSharedKey(entry.key) ? 'shared copy, ' : ''}${date.format(entry.keptAtMs)}`,
+        note: `${isCopyKey(entry.key) ? 'shared copy, ' : ''}${date.format(entry.keptAtMs)}`,
         onChoose: () => void desk.openKept(entry.key),
       }),
     );

@@ -5,7 +5,7 @@ import type { Plan } from '../../plan/plan';
 import { serialisePlan } from '../../plan/serialise-plan';
 import { qrPath } from '../../sheets/qr-path';
 import { useBench } from '../state/use-bench';
-import { isOwnMachine } from '../storage/page-address';
+import { addressCaution } from '../storage/page-address';
 import { planFileName, savePlanFile } from '../storage/plan-file';
 import { usePageAddress } from '../storage/use-page-address';
 import { Button } from '../widgets/Button';
@@ -50,7 +50,7 @@ export function ShareDialog({ onClose }: { readonly onClose: () => void }) {
           value={address}
           most={400}
           onCommit={setAddress}
-          hint={isOwnMachine(address) ? 'This address leads everybody to their own machine.' : undefined}
+          hint={addressCaution(address) ?? undefined}
         />
       </div>
     </Dialog>

@@ -1,5 +1,5 @@
 import type { BenchState } from './bench-state';
-import { isSharedKey } from './shared-key';
+import { isCopyKey } from './copy-key';
 
 const followsRefusal = 'This plan is being changed in another tab. Change it there, or take a copy.';
 const sharedRefusal = 'This is a read-only copy of a plan that was shared. Make it yours to change it.';
@@ -13,5 +13,5 @@ export function whyRefused(
   command: string,
 ): string | null {
   if (follows) return followsRefusal;
-  return isSharedKey(documentKey) && !logs.has(command) ? sharedRefusal : null;
+  return isCopyKey(documentKey) && !logs.has(command) ? sharedRefusal : null;
 }

@@ -4,9 +4,9 @@ import type { ParsedPlan } from '../../plan/parse-plan';
 import { parseTickList } from '../../plan/parse-tick-list';
 import type { Plan } from '../../plan/plan';
 import type { TickList } from '../../plan/tick-list';
+import { isCopyKey } from '../state/copy-key';
 import type { BenchStore, FirstDocument } from '../state/create-bench-store';
 import type { PageId } from '../state/pages';
-import { isSharedKey } from '../state/shared-key';
 import { type Address, readAddress } from './address';
 import { createAutosave } from './autosave';
 import type { DeskActions, DeskState, Filed, Problem } from './desk-state';
@@ -193,7 +193,7 @@ export function createDesk(parts: DeskParts): Desk {
   /** Opens the kept document of a plan, whatever its key. */
   async function openOf(planId: string, { page, sought }: Address): Promise<void> {
     const isOpen = open()?.plan.id === planId;
-    if (isOpen && shown !== null && !isSharedKey(shown.key)) {
+    if (isOpen && shown !== null && !isCopyKey(shown.key)) {
       await openKept(shown.key, page ?? undefined, sought);
       return;
     }

@@ -1,5 +1,5 @@
 import type { ParsedPlan } from '../../plan/parse-plan';
-import { isSharedKey } from '../state/shared-key';
+import { isCopyKey } from '../state/copy-key';
 import type { KeptEntry, PlanShelf } from './plan-shelf';
 
 /** Key of the kept document that holds the plan with this id: an own one before a copy, of several the newest; null where none does. */
@@ -9,8 +9,8 @@ export async function findByPlanId(
   planId: string,
 ): Promise<string | null> {
   const entries = await shelf.list();
-  const own = entries.filter(({ key }) => !isSharedKey(key));
-  const copies = entries.filter(({ key }) => isSharedKey(key));
+  const own = entries.filter(({ key }) => !isCopyKey(key));
+  const copies = entries.filter(({ key }) => isCopyKey(key));
   for (const entry of [...own, ...copies]) if ((await planIdOf(entry)) === planId) return entry.key;
   return null;
 

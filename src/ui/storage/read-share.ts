@@ -1,6 +1,6 @@
 import type { ShareRefusal } from '../../files/share-link';
 import type { Plan } from '../../plan/plan';
-import { sharedKey } from '../state/shared-key';
+import { copyKey } from '../state/copy-key';
 
 /** A plan out of a link with the key of its copy, or why there is none. */
 export type ReadShare =
@@ -13,5 +13,5 @@ export async function readShare(signs: string): Promise<ReadShare> {
   const { sha256 } = await import('../../files/sha-256');
   const read = decodeShare(signs);
   if ('refused' in read) return read;
-  return { plan: read.plan, key: sharedKey(sha256(new TextEncoder().encode(sharedText(read.plan)))) };
+  return { plan: read.plan, key: copyKey(sha256(new TextEncoder().encode(sharedText(read.plan)))) };
 }

@@ -7,6 +7,8 @@ const expectedMessages: readonly RegExp[] = [
   /THREE\.(THREE\.)?Clock/,
   // The software renderer's own remark on reading a picture back.
   /GPU stall due to ReadPixels/,
+  // Only the spec on working offline lets the page be kept on the device.
+  /Service Worker registration blocked by Playwright/,
 ];
 
 interface Fixtures {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../../src/plan/commands';
-import { isSharedKey, sharedKey } from '../../../src/ui/state/shared-key';
+import { copyKey, isCopyKey } from '../../../src/ui/state/copy-key';
 import { whyRefused } from '../../../src/ui/state/why-refused';
 
 const own = { documentKey: 'a-1', follows: false };
-const copy = { documentKey: sharedKey('0123456789abcdef0123456789abcdef0123'), follows: false };
+const copy = { documentKey: copyKey('0123456789abcdef0123456789abcdef0123'), follows: false };
 
 describe('whyRefused', () => {
   it('lets an own plan take every command, and a tab that follows none', () => {
@@ -20,9 +20,9 @@ describe('whyRefused', () => {
   });
 });
 
-describe('isSharedKey', () => {
+describe('isCopyKey', () => {
   it('tells copies from own documents', () => {
     expect(copy.documentKey).toBe('shared-0123456789abcdef0123456789abcdef');
-    expect([copy.documentKey, own.documentKey, crypto.randomUUID()].map(isSharedKey)).toEqual([true, false, false]);
+    expect([copy.documentKey, own.documentKey, crypto.randomUUID()].map(isCopyKey)).toEqual([true, false, false]);
   });
 });

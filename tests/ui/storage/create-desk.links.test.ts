@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { encodeShare } from '../../../src/files/share-link';
 import { emptyBuildLog } from '../../../src/plan/build-log';
 import { serialisePlan } from '../../../src/plan/serialise-plan';
-import { isSharedKey } from '../../../src/ui/state/shared-key';
+import { isCopyKey } from '../../../src/ui/state/copy-key';
 import { benchOf, createBrowser, planCalled, stateOf } from './fake-browser';
 
 const shared = planCalled('Sent by link');
@@ -14,7 +14,7 @@ test('a link opens as a read-only copy under a key of its own, is kept at once a
   const desk = openTab();
   await desk.actions.start(link);
   const { documentKey, plan } = stateOf(desk);
-  expect(isSharedKey(documentKey)).toBe(true);
+  expect(isCopyKey(documentKey)).toBe(true);
   expect(plan).toEqual(shared);
   expect((await shelf.list()).map(({ key }) => key)).toEqual(expect.arrayContaining(['mine', documentKey]));
   expect(shelf.writes.map(([key]) => key)).toEqual([documentKey]);
@@ -56,7 +56,7 @@ test('makeMine copies the plan with its ticks into a document of its own with an
   const copy = stateOf(desk).documentKey;
   await desk.actions.makeMine();
   const mine = stateOf(desk);
-  expect(isSharedKey(mine.documentKey)).toBe(false);
+  expect(isCopyKey(mine.documentKey)).toBe(false);
   expect(mine.plan).toEqual({ ...shared, id: mine.plan.id });
   expect(mine.plan.id).not.toBe(shared.id);
   expect(benchOf(desk).actions.setField(['name'], 'Mine')).toEqual({ done: true });

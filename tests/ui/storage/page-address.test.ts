@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isOwnMachine, readPageAddress } from '../../../src/ui/storage/page-address';
+import { addressCaution, readPageAddress } from '../../../src/ui/storage/page-address';
 
 describe('readPageAddress', () => {
   it.each([
@@ -13,12 +13,13 @@ describe('readPageAddress', () => {
   });
 });
 
-describe('isOwnMachine', () => {
+describe('addressCaution', () => {
   it.each(['http://localhost:4173/', 'http://127.0.0.1:4173/', 'http://[::1]/', 'file:///plan/index.html'])(
     'says that nobody else gets here by %s',
-    (address) => expect(isOwnMachine(address)).toBe(true),
+    (address) => expect(addressCaution(address)).toContain('their own machine'),
   );
-  it.each(['https://plan.example/', 'http://192.0.2.7/', 'https://localhost.example/'])('lets %s stand', (address) =>
-    expect(isOwnMachine(address)).toBe(false),
-  );
+  it('says that nothing is kept offline over http, and nothing of https', () => {
+    expect(addressCaution('http://192.0.2.7/')).toContain('offline');
+    expect(addressCaution('https://localhost.example/')).toBeNull();
+  });
 });
