@@ -24,6 +24,7 @@ import { countNetwork } from './materials/count-network';
 import { countWiring } from './materials/count-wiring';
 import { workMaterials } from './materials/work-materials';
 import { memo } from './memo';
+import { holdNames } from './names/hold-names';
 import { nodesChapter } from './nodes/nodes-chapter';
 import { checkPanels } from './panels/check-panels';
 import { computePanels } from './panels/compute-panels';
@@ -91,6 +92,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   });
   const join = memo(joinSurfaces);
   const solve = solveZones();
+  const names = holdNames();
   const wallFixes = memo(keepWallFixes);
   const pictureOf = pictureChapter(() => onCompute('picture'));
   const nodesOf = nodesChapter(() => onCompute('nodes'));
@@ -106,11 +108,8 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
   const chapters = {
     panels: chapterOf(
       'panels',
-      (inputs: {
-        panels: Plan['catalogue']['panels'];
-        processors: Plan['catalogue']['processors'];
-        typicalLevel: number;
-      }) => computePanels(inputs.panels),
+      (inputs: Pick<Plan['catalogue'], 'panels' | 'processors'> & { typicalLevel: number }) =>
+        computePanels(inputs.panels),
       (inputs) => checkPanels(inputs.panels, inputs.processors, inputs.typicalLevel),
       (inputs, results) => workPanels(inputs.panels, results),
     ),
@@ -170,11 +169,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
     const { catalogue, wish, signal } = plan;
     const { processors } = catalogue;
     const shapes = views.shapes(catalogue.panels);
-    const panels = chapters.panels({
-      panels: catalogue.panels,
-      processors,
-      typicalLevel: plan.power.typicalLevel,
-    });
+    const panels = chapters.panels({ panels: catalogue.panels, processors, typicalLevel: plan.power.typicalLevel });
     const { hall, vehicle, wall } = wish;
     const wallsAlone = wallsChapter({ walls: plan.walls }, { hall, vehicle, wall }, shapes);
     const ceilingsNow = ceilingsChapter({ ceilings: plan.ceilings }, { hall, vehicle }, shapes, wallsAlone.results);
@@ -191,7 +186,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       picture: picture.results,
     });
     const { timing, containerId, linkId, bySurface } = plan.feed;
-    const zones = chapters.zones({
+    const zonesAlone = chapters.zones({
       signal,
       timing,
       containerId,
@@ -200,16 +195,18 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       ports: ports.results,
       solve,
     });
+    const ground = { surfaces, walls: views.paths(plan.walls), ceilings: ceilingsNow.results };
+    const held = names.locate(plan.names, ground);
+    const zones = names.number(zonesAlone, held, surfaces);
     const runs = chapters.runs({
+      ...ground,
       signal,
-      surfaces,
-      walls: views.paths(plan.walls),
-      ceilings: ceilingsNow.results,
       ports: ports.results,
       zones: zones.results,
       solve,
       handChanges: plan.handChanges,
       existingWiring: plan.existingWiring,
+      held: held?.ports ?? null,
     });
     const nodes = nodesOf(plan, { surfaces, picture: picture.results, zones: zones.results });
     const links = chapters.links({
@@ -231,6 +228,7 @@ export function createEvaluator(onCompute: OnCompute = () => {}): Evaluator {
       panels: views.power(catalogue.panels),
       surfaces,
       signalLoadW,
+      held: held?.circuits ?? null,
     });
     const faults = chapters.faults({
       surfaces,

@@ -12,6 +12,7 @@ import { move } from './commands/move';
 import { putStep } from './commands/put-step';
 import { putTicks } from './commands/put-ticks';
 import { putWay } from './commands/put-way';
+import { releaseNames } from './commands/release-names';
 import { remove } from './commands/remove';
 import { removeItem } from './commands/remove-item';
 import { removeSurface } from './commands/remove-surface';
@@ -40,6 +41,7 @@ export const commands = {
   'put-step': putStep,
   'put-ticks': putTicks,
   'put-way': putWay,
+  'release-names': releaseNames,
   remove,
   'remove-item': removeItem,
   'remove-surface': removeSurface,

@@ -84,6 +84,7 @@ const argumentsOf: { readonly [Name in CommandName]: fc.Arbitrary<Extract<Comman
     names: heldNames,
   }),
   'restore-revision': fc.record({ id: idOf('revision', 1) }),
+  'release-names': fc.record({ ports: fc.constant(['1A-01']), circuits: fc.constant(['D1-1', 'D2-11']) }),
 };
 
 const names = Object.keys(commands) as CommandName[];

@@ -2,7 +2,7 @@ import type { Mode } from '../../plan/picture';
 
 /** What one processor takes of its node's canvas: a rectangle of pixels, from the canvas's top left. */
 export interface Crop {
-  /** Index into the zones' list; the processor's number is one more. */
+  /** Index into the zones' list. */
   readonly zone: number;
   readonly processor: number;
   readonly x: number;

@@ -1,6 +1,7 @@
 import type { Check } from '../chapter';
 import { checkCircuits } from './check-circuits';
 import { checkDistros } from './check-distros';
+import { checkHeldCircuits } from './check-held-circuits';
 import { checkInrush } from './check-inrush';
 import { checkLeakage } from './check-leakage';
 import { checkNeutral } from './check-neutral';
@@ -19,5 +20,6 @@ export function checkPower(inputs: PowerInputs, results: PowerResults): Check[] 
     ...checkNeutral(inputs, results),
     ...checkLeakage(inputs, results),
     ...checkInrush(inputs, results),
+    ...checkHeldCircuits(inputs.held ?? [], results),
   ];
 }

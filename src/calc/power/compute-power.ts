@@ -1,5 +1,7 @@
 import type { Distro } from '../../plan/distro';
 import type { Power } from '../../plan/power';
+import { type CircuitNumbers, holdCircuits, numberCircuits } from '../names/hold-circuits';
+import type { LocatedChain } from '../names/locate-names';
 import type { PanelPower } from '../panels/panel-views';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { balanceLegs } from './balance-legs';
@@ -25,6 +27,8 @@ export interface PowerInputs {
   readonly surfaces: SurfaceSet;
   /** Processors, breakouts and nodes; they load the legs only where the plan feeds them from the same service. */
   readonly signalLoadW: number;
+  /** Circuits whose names are held; null or left out: names follow from the circuits alone. */
+  readonly held?: readonly LocatedChain[] | null;
 }
 
 interface Fed {
@@ -35,25 +39,39 @@ interface Fed {
 }
 
 /** Names the circuits, puts each on a leg or pair, and adds up every distro. */
-function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usableShare: number): Fed {
+function feed(
+  laid: LaidCircuits,
+  numbers: CircuitNumbers,
+  scheme: LegScheme,
+  distro: Distro | null,
+  usableShare: number,
+): Fed {
   const circuits: Circuit[] = [];
   const distros: DistroLoad[] = [];
   const byDistro: BranchLoads[] = [];
   let stageA = scheme.branches.map(() => 0);
   let start = 0;
   laid.distroStarts.forEach((from, d) => {
+    const number = numbers.distros[d]!;
     const own = laid.circuits.slice(from, laid.distroStarts[d + 1] ?? laid.circuits.length);
-    const { branchOf, byBranch } = balanceLegs(
-      own.map((circuit) => circuit.branch),
+    // By their numbers, so that a circuit that keeps its name stays on its leg when others come beside it.
+    const byNumber = own.map((_, i) => i).sort((a, b) => numbers.circuits[from + a]! - numbers.circuits[from + b]!);
+    const balanced = balanceLegs(
+      byNumber.map((i) => own[i]!.branch),
       stageA,
     );
+    const { byBranch } = balanced;
+    const branchOf = new Uint8Array(own.length);
+    byNumber.forEach((i, place) => {
+      branchOf[i] = balanced.branchOf[place]!;
+    });
     own.forEach((circuit, i) => {
       const entry = circuit.panels[0]!;
       const type = circuit.surface.types[circuit.surface.type[entry]!]!;
       const isWall = circuit.surface.kind === 'wall';
       circuits.push({
-        name: `D${d + 1}-${i + 1}`,
-        distro: d + 1,
+        name: `D${number}-${numbers.circuits[from + i]}`,
+        distro: number,
         surfaceId: circuit.surface.surfaceId,
         leg: scheme.branches[branchOf[i]!]!,
         start,
@@ -68,7 +86,7 @@ function feed(laid: LaidCircuits, scheme: LegScheme, distro: Distro | null, usab
     stageA = stageA.map((a, k) => own.reduce((sum, c, i) => (branchOf[i] === k ? sum + c.currentA : sum), a));
     if (distro !== null) {
       const legs = legLoads(scheme, byBranch, distro.legA * usableShare, noBranch);
-      distros.push({ number: d + 1, distroId: distro.id, circuits: own.length, legs });
+      distros.push({ number, distroId: distro.id, circuits: own.length, legs });
       byDistro.push(byBranch);
     }
   });
@@ -98,12 +116,15 @@ function panelsACircuit(currents: readonly PanelCurrent[]): PowerResults['panels
  * range; a circuit's current is the plain sum of its panels', leg and neutral currents are sums of phasors. A panel that the
  * catalogue does not have draws nothing, and the worst leg and neutral are then null.
  */
-export function computePower({ power, distros, panels, surfaces, signalLoadW }: PowerInputs): PowerResults {
+export function computePower(inputs: PowerInputs): PowerResults {
+  const { power, distros, panels, surfaces, signalLoadW, held = null } = inputs;
   const scheme = legScheme(power);
   const currents = surfaceCurrents({ power, panels, surfaces });
   const distro = distros.find((d) => d.id === power.distroId) ?? null;
   const laid = planCircuits(surfaces, currents, scheme, distro, power.circuit.usableShare);
-  const fed = feed(laid, scheme, distro, power.circuit.usableShare);
+  const most = distro?.circuits ?? null;
+  const numbers = held === null ? numberCircuits(laid) : holdCircuits(laid, held, surfaces.total, most);
+  const fed = feed(laid, numbers, scheme, distro, power.circuit.usableShare);
   const signal = power.includesSignal ? signalCurrent(power.supply, signalLoadW) : noBranch;
   const { order, circuitOf } = orderOf(laid, surfaces.total);
   const byBranch = branchLoads(surfaces, currents, scheme, fed.circuits, circuitOf);
@@ -123,7 +144,7 @@ export function computePower({ power, distros, panels, surfaces, signalLoadW }: 
     order,
     circuitOf,
     distros: fed.distros,
-    points: loadPoints(power, scheme, fed.byDistro, signal),
+    points: loadPoints(power, scheme, numbers.distros, fed.byDistro, signal),
     legs,
     typicalLegs: legLoads(scheme, typicalBranch, serviceLimitA(power), signal),
     worstLegA: isKnown ? Math.max(...legs.filter((l) => l.leg !== 'N').map((l) => l.currentA)) : null,

@@ -6,12 +6,13 @@ import type { LegScheme } from './leg-scheme';
 import type { PointLoad } from './power-result';
 
 /**
- * Distros hung on the service points and what each point then carries. Signal equipment is many small things: it is spread over
+ * Distros, by their numbers, hung on the service points and what each point then carries. Signal equipment is many small things: it is spread over
  * the points by their amperes. None where no way was found, without a point and without a distro.
  */
 export function loadPoints(
   { servicePoints, circuit }: Pick<Power, 'servicePoints' | 'circuit'>,
   scheme: LegScheme,
+  numbers: readonly number[],
   byDistro: readonly BranchLoads[],
   signal: BranchCurrent,
 ): readonly PointLoad[] {
@@ -27,6 +28,11 @@ export function loadPoints(
     const on = pointOf.flatMap((point, d) => (point === p ? [d] : []));
     const byBranch = scheme.branches.map((_, b) => on.reduce((sum, d) => addBranches(sum, byDistro[d]![b]!), noBranch));
     const { legA, onEachLeg } = limits[p]!;
-    return { pointId: id, name, distros: on.map((d) => d + 1), legs: legLoads(scheme, byBranch, legA, onEachLeg) };
+    return {
+      pointId: id,
+      name,
+      distros: on.map((d) => numbers[d]!),
+      legs: legLoads(scheme, byBranch, legA, onEachLeg),
+    };
   });
 }

@@ -1,3 +1,5 @@
+import { holdPorts } from '../names/hold-ports';
+import type { LocatedChain } from '../names/locate-names';
 import type { PortOutlets } from '../ports/outlets';
 import type { SurfaceSet } from '../surfaces/surface-table';
 import { placeReturns, type RunSlots } from './place-returns';
@@ -11,14 +13,22 @@ type Assembled = Pick<RunsResults, 'runs' | 'order' | 'runOf' | 'placeOf'> & {
   readonly breakoutsInUse: readonly number[];
 };
 
-/** Every zone's runs on their ports, panels numbered through all surfaces. Ports are taken in the order of the entries. */
-export function assembleRuns(zones: readonly WiredZone[], surfaces: SurfaceSet): Assembled {
+/**
+ * Every zone's runs on their ports, panels numbered through all surfaces. Ports are taken in the order of the entries; where
+ * names are `held`, by those first.
+ */
+export function assembleRuns(
+  zones: readonly WiredZone[],
+  surfaces: SurfaceSet,
+  held: readonly LocatedChain[] | null = null,
+): Assembled {
   const runs: Run[] = [];
   const wiredPanels = zones.reduce((sum, { wiring }) => sum + wiring.order.length, 0);
   const order = new Uint32Array(wiredPanels);
   const runOf = new Int32Array(surfaces.total).fill(-1);
   const placeOf = new Uint16Array(surfaces.total);
-  const slots = slotsOfZones(zones);
+  const natural = slotsOfZones(zones);
+  const slots = held === null ? natural : holdPorts(zones, natural, held, surfaces);
   let written = 0;
   zones.forEach(({ zone, surface, table, ports, limits, panels, wiring }, index) => {
     const offset = surfaces.offsets[surface]!;

@@ -4,6 +4,8 @@ import { panelsUnlimited } from '../ports/panels-unlimited';
 import { panelName } from '../surfaces/panel-at';
 import type { SurfaceTable } from '../surfaces/surface-table';
 import { surfaceWords } from '../surfaces/surface-words';
+import { checkHeldBreakouts } from './check-held-breakouts';
+import { checkHeldPorts } from './check-held-ports';
 import { checkReturns } from './check-returns';
 import { chooseWayFix } from './choose-way-fix';
 import type { RunsInputs } from './compute-runs';
@@ -26,13 +28,15 @@ export function checkRuns(inputs: RunsInputs, { zones }: LaidChanges, results: R
         checkLoad(table, own, runs),
         ...checkReach(inputs, table, results, runs),
         checkPortsThere(inputs, table, own, results),
-        ...checkBreakouts(table, own),
+        ...checkBreakouts(inputs, table, own, results),
         ...checkChain(table, own, runs),
         ...checkReturns(inputs, table, own, results),
         ...offerWays(results.surfaces[i]!, table, own, inputs.handChanges, inputs),
       ];
     }),
     ...checkResting(inputs, results),
+    ...(inputs.held ? checkHeldPorts(inputs.held, results) : []),
+    ...(inputs.held ? checkHeldBreakouts(inputs.held, zones, results) : []),
     ...(results.existing === null ? [] : checkExisting(inputs, results.existing, results)),
   ];
 }
@@ -132,10 +136,18 @@ function checkPortsThere(
   };
 }
 
-function checkBreakouts(table: SurfaceTable, zones: readonly WiredZone[]): Check[] {
+function checkBreakouts(
+  { held = null }: RunsInputs,
+  table: SurfaceTable,
+  zones: readonly WiredZone[],
+  results: RunsResults,
+): Check[] {
   const { portsABreakout, breakoutsAProcessor } = zones[0]!.ports;
   if (breakoutsAProcessor === 0 || portsABreakout === 0) return [];
-  const measured = zones.reduce((most, { wiring, ports }) => Math.max(most, breakoutsForRuns(wiring.ports, ports)), 0);
+  const needed = zones.map(({ wiring, ports }) => breakoutsForRuns(wiring.ports, ports));
+  // Held names can keep more of them in use than the runs need.
+  const inUse = held === null ? [] : results.zones.filter(({ surfaceId }) => surfaceId === table.surfaceId);
+  const measured = Math.max(...needed, ...inUse.map(({ breakouts }) => breakouts));
   return [
     {
       id: `runs.breakouts.${table.letter}`,

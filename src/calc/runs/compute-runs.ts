@@ -1,5 +1,6 @@
 import type { WayOfWiring } from '../../plan/hand-change';
 import type { ExistingWiring, Signal } from '../../plan/signal';
+import type { LocatedChain } from '../names/locate-names';
 import { portsARun } from '../ports/outlets';
 import { assembleRuns } from './assemble-runs';
 import { compareWays } from './compare-ways';
@@ -13,12 +14,14 @@ import type { WiredZone } from './wire-zones';
 export interface RunsInputs extends StageInputs {
   readonly signal: Signal;
   readonly existingWiring: ExistingWiring | null;
+  /** Ports whose names are held; null or left out: names follow from the wiring alone. */
+  readonly held?: readonly LocatedChain[] | null;
 }
 
 /** Runs of the wired stage on their ports, beside the other ways, the least possible and the wiring that exists already. */
 export function computeRuns(inputs: RunsInputs, { zones, resting }: LaidChanges): RunsResults {
   const { surfaces, existingWiring } = inputs;
-  const { breakoutsInUse, ...assembled } = assembleRuns(zones, surfaces);
+  const { breakoutsInUse, ...assembled } = assembleRuns(zones, surfaces, inputs.held);
   const bySurface = surfaces.surfaces.map(({ surfaceId }, i) =>
     surfaceRuns(
       surfaceId,

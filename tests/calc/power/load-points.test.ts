@@ -14,6 +14,7 @@ const load = (points: readonly (readonly [string, number])[], distros: readonly 
       circuit: { ratedA: 16, usableShare: 0.8 },
     }),
     scheme,
+    distros.map((_, d) => d + 1),
     distros.map(even),
     { activeA: signalA, reactiveA: 0 },
   );
@@ -60,5 +61,5 @@ it('loadPoints has nothing without a point, without a distro and where no way wa
       [60, 60, 60],
     ),
   ).toEqual([]);
-  expect(loadPoints(powerOf({}), scheme, [], noBranch)).toEqual([]);
+  expect(loadPoints(powerOf({}), scheme, [], [], noBranch)).toEqual([]);
 });
