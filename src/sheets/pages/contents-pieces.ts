@@ -14,13 +14,16 @@ export interface ContentsEntry {
 }
 
 const indentMm = 5;
-const numberMm = 12;
-const readableMm = 130;
+const numberMm = 9;
+const gapMm = 10;
+/** From this width on the contents stand in two columns: the first half of the lines on the left. */
+const twoColumnsMm = 150;
+const widestMm = 110;
+const airMm = 0.5;
 
-/** Titles with the number of their first sheet; a piece each. Numbers that are not known yet take the same room. */
+/** Titles with the number of their first sheet, a piece a line. Numbers that are not known yet take the same room. */
 export function contentsPieces(entries: readonly ContentsEntry[], roomMm: number): readonly Piece[] {
-  const widthMm = Math.min(roomMm, readableMm);
-  const { tableTitle, words, cellStrong } = pageStyle.texts;
+  const { tableTitle } = pageStyle.texts;
   const head: Piece = {
     heightMm: linesHeightMm(tableTitle, 1) + 0.8,
     spaceMm: pageStyle.blockGapMm,
@@ -28,28 +31,43 @@ export function contentsPieces(entries: readonly ContentsEntry[], roomMm: number
     head: null,
     place: (leftMm, topMm) => [writeText('Contents', leftMm, topMm, tableTitle)],
   };
-  const lines = entries.map(({ title, isPart, number }): Piece => {
-    const style: TextStyle = isPart ? { ...cellStrong, sizeMm: words.sizeMm } : words;
-    const indent = isPart ? 0 : indentMm;
-    const broken = breakLines(title, style.face, style.sizeMm, widthMm - indent - numberMm);
-    const heightMm = linesHeightMm(style, broken.length);
+  const columns = roomMm >= twoColumnsMm ? 2 : 1;
+  const widthMm = Math.min(widestMm, (roomMm - (columns - 1) * gapMm) / columns);
+  const lines = entries.map((entry) => layOut(entry, widthMm));
+  const rows = Math.ceil(lines.length / columns);
+  const pieces = Array.from({ length: rows }, (_, row): Piece => {
+    const here = lines.filter((_line, i) => i % rows === row);
     return {
-      heightMm,
-      spaceMm: isPart ? 0.9 : 0,
-      withNext: false,
+      heightMm: Math.max(...here.map(({ heightMm }) => heightMm)),
+      spaceMm: 0,
+      // Read down one column and then the other: on one page where one page holds them.
+      withNext: row + 1 < rows,
       head: null,
-      place(leftMm, topMm) {
-        const lastMm = topMm + linesHeightMm(style, broken.length - 1);
-        const from = leftMm + indent + textWidthMm(broken.at(-1)!, style.face, style.sizeMm) + 1.5;
-        const until = leftMm + widthMm - numberMm + 2;
-        const y = lastMm + style.sizeMm;
-        return [
-          ...writeLines(broken, leftMm + indent, topMm, style),
-          ...(until > from ? [ruleLines([[from, y, until, y]], pageStyle.strokes.leader)] : []),
-          ...(number === null ? [] : [writeText(String(number), leftMm + widthMm, lastMm, words, 'end')]),
-        ];
-      },
+      place: (leftMm, topMm) => here.flatMap((line, i) => line.place(leftMm + i * (widthMm + gapMm), topMm)),
     };
   });
-  return [head, ...lines];
+  return [head, ...pieces];
+}
+
+/** One line, with dots from its title to its number. */
+function layOut({ title, isPart, number }: ContentsEntry, widthMm: number): Pick<Piece, 'heightMm' | 'place'> {
+  const { words, total } = pageStyle.texts;
+  const style: TextStyle = isPart ? total : words;
+  const indent = isPart ? 0 : indentMm;
+  const broken = breakLines(title, style.face, style.sizeMm, widthMm - indent - numberMm);
+  const lastLineMm = linesHeightMm(style, broken.length - 1);
+  return {
+    heightMm: linesHeightMm(style, broken.length) + airMm,
+    place(leftMm, topMm) {
+      const lastMm = topMm + lastLineMm;
+      const from = leftMm + indent + textWidthMm(broken.at(-1)!, style.face, style.sizeMm) + 1.5;
+      const until = leftMm + widthMm - numberMm + 2;
+      const y = lastMm + style.sizeMm;
+      return [
+        ...writeLines(broken, leftMm + indent, topMm, style),
+        ...(until > from ? [ruleLines([[from, y, until, y]], pageStyle.strokes.leader)] : []),
+        ...(number === null ? [] : [writeText(String(number), leftMm + widthMm, lastMm, words, 'end')]),
+      ];
+    },
+  };
 }

@@ -23,7 +23,8 @@ export interface FootOptions {
   readonly inks: Inks;
 }
 
-const barRoomMm = 70;
+/** Longest bar, with the gap to what is said beside it. */
+const barRoomMm = 68;
 const swatchMm = 4;
 const airMm = 1.5;
 

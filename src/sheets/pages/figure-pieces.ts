@@ -5,7 +5,7 @@ import type { Piece } from './piece';
 import { ruleLines } from './rule-lines';
 import { linesHeightMm, writeLines } from './write-text';
 
-const leastMm = 40;
+const leastMm = 31;
 const mostColumns = 6;
 const gapMm = 4;
 const padMm = 1.2;

@@ -12,8 +12,8 @@ import { slotCounts, slotsIn, slotWidthMm } from './slots-in';
 const lyingFromMm = 250;
 
 /**
- * A sheet of texts and tables on as few pages as it needs: in one column or in several, on upright or on lying paper. Where
- * two ways need as many pages the plainer one is taken: one column before two, small paper upright, large paper lying.
+ * A sheet of texts and tables in as many columns as need the fewest pages; small paper upright and large paper lying, unless
+ * its tables have more room the other way.
  */
 export function layOutBlocks(sheet: BlocksSheet, measured: MeasuredBlocks, paper: Paper): readonly PageDraft[] {
   const orientations: readonly Orientation[] =
@@ -22,16 +22,22 @@ export function layOutBlocks(sheet: BlocksSheet, measured: MeasuredBlocks, paper
   for (const orientation of orientations) {
     const shape = pageShape(paper, orientation, sheet.caution !== null);
     const roomMm = shape.body.rightMm - shape.body.leftMm;
-    for (const count of slotCounts(roomMm, measured.easyMm)) {
-      const pages = layOut(sheet, measured, shape, count);
-      const tightMm = Math.max(0, measured.easyMm - slotWidthMm(roomMm, count));
-      const isBetter =
-        best === null || tightMm < best.tightMm - 1 || (tightMm <= best.tightMm && pages.length < best.pages.length);
-      if (isBetter) best = { pages, tightMm };
-      if (pages.length === 1) break;
-    }
+    const tightMm = Math.max(0, measured.easyMm - roomMm);
+    if (best !== null && tightMm >= best.tightMm) break;
+    best = { pages: fewestPages(sheet, measured, shape), tightMm };
+    if (tightMm === 0) break;
   }
   return best!.pages;
+}
+
+function fewestPages(sheet: BlocksSheet, measured: MeasuredBlocks, shape: PageShape): readonly PageDraft[] {
+  let best: readonly PageDraft[] | null = null;
+  for (const count of slotCounts(shape.body.rightMm - shape.body.leftMm, measured.easyMm)) {
+    const pages = layOut(sheet, measured, shape, count);
+    if (best === null || pages.length < best.length) best = pages;
+    if (pages.length === 1) break;
+  }
+  return best!;
 }
 
 function layOut(

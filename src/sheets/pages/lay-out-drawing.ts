@@ -21,6 +21,7 @@ interface Fitted {
 
 /** Less than this under a drawing is left empty. */
 const leastUnderMm = 18;
+const underGapMm = 4;
 /** Room that is kept under a drawing for its foot before its notes are known. */
 const footMm = 10;
 
@@ -32,8 +33,8 @@ export function drawingRoom(paper: Paper): Room {
 }
 
 /**
- * A drawing on lying paper at the largest of its scales that has room, or on upright paper where that is larger; what
- * belongs under it as far as it goes, then on the next pages.
+ * A drawing at the largest of its scales that has room, and what belongs under it as far as it goes, then on the next
+ * pages. The paper lies, unless it gives a larger picture upright, or the same on fewer pages.
  */
 export function layOutDrawing(
   sheet: DrawingSheet,
@@ -41,21 +42,33 @@ export function layOutDrawing(
   paper: Paper,
   options: FootOptions,
 ): readonly PageDraft[] {
-  const [lying, upright] = (['lying', 'upright'] as const).map((orientation) =>
-    fitOn(sheet, paper, orientation, options),
-  );
-  const fitted = upright!.scaled.reduction < lying!.scaled.reduction ? upright! : lying!;
+  const [lying, upright] = (['lying', 'upright'] as const).map((orientation) => {
+    const fitted = fitOn(sheet, paper, orientation, options);
+    return { reduction: fitted.scaled.reduction, pages: finish(sheet, under, fitted, options) };
+  });
+  const isBetter =
+    upright!.reduction < lying!.reduction ||
+    (upright!.reduction === lying!.reduction && upright!.pages.length < lying!.pages.length);
+  return isBetter ? upright!.pages : lying!.pages;
+}
+
+function finish(
+  sheet: DrawingSheet,
+  under: MeasuredBlocks,
+  fitted: Fitted,
+  options: FootOptions,
+): readonly PageDraft[] {
   const drawn = drawnAt(fitted, sheet.under.length > 0);
-  const { shape } = fitted;
+  const { shape, head, foot, scaled } = fitted;
   const rest: Box = { ...shape.body, topMm: drawn.bottomMm };
   const pages = sheet.under.length === 0 ? [] : flowUnder(sheet, under, shape, rest);
   const first: PageDraft = {
     shape,
-    scale: `1:${fitted.scaled.reduction}`,
+    scale: `1:${scaled.reduction}`,
     items: [
-      ...fitted.head.items,
-      ...placeDrawing(fitted.scaled.drawing, { ...drawn.placing, inks: options.inks }),
-      ...fitted.foot.place(shape.body.leftMm, drawn.footTopMm),
+      ...head.items,
+      ...placeDrawing(scaled.drawing, { ...drawn.placing, inks: options.inks }),
+      ...foot.place(shape.body.leftMm, drawn.footTopMm),
       ...(pages[0]?.items ?? []),
     ],
   };
@@ -97,7 +110,7 @@ function drawnAt({ shape: { body }, head, scaled, foot }: Fitted, hasUnder: bool
   return {
     placing: { window, leftMm: body.leftMm, topMm: head.bottomMm, reduction },
     footTopMm,
-    bottomMm: footTopMm + foot.heightMm + 3,
+    bottomMm: footTopMm + foot.heightMm + underGapMm,
   };
 }
 

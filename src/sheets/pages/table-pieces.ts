@@ -8,7 +8,7 @@ import type { Piece } from './piece';
 import { printableText } from './printable-text';
 import { ruleBoxes, ruleLines } from './rule-lines';
 import { textWidthMm } from './text-width';
-import { linesHeightMm, writeLines, writeText } from './write-text';
+import { baselineMm, linesHeightMm, writeLines, writeText } from './write-text';
 
 const padMm = 0.45;
 /** A row whose boxes are written into by hand. */
@@ -35,7 +35,7 @@ interface LaidTable {
 export function tablePieces(table: MeasuredTable, roomMm: number): readonly Piece[] {
   const laid = layOut(table, roomMm);
   const head = headPiece(laid, table.title);
-  const again = { ...headPiece(laid, table.title === '' ? 'continued' : `${table.title}, continued`), spaceMm: 0 };
+  const again = { ...headPiece(laid, table.title === '' ? '' : `${table.title}, continued`), spaceMm: 0 };
   const pieces: Piece[] = [{ ...head, spaceMm: pageStyle.blockGapMm, withNext: true, head: null }];
   for (let row = 0; row < table.rows; row++) {
     const cells = laid.columns.map((column) => cellLines(column.texts[row] ?? '', column.style, column.widthMm));
@@ -154,8 +154,8 @@ function rowPiece(laid: LaidTable, cells: readonly (readonly string[])[], head: 
 function cellTexts(column: Column, lines: readonly string[], leftMm: number, topMm: number): readonly PageItem[] {
   const { align, style, widthMm } = column;
   const x = leftMm + column.leftMm + (align === 'end' ? widthMm : 0);
-  // Words of one line stand on the same line as figures, whose letters are smaller.
-  const drop = (linesHeightMm(pageStyle.texts.words, 1) - linesHeightMm(style, 1)) / 2;
+  // Words and figures, whose letters are smaller, stand on the same line.
+  const drop = baselineMm(pageStyle.texts.words) - baselineMm(style);
   return lines.map((line, i) => writeText(line, x, topMm + drop + linesHeightMm(style, i), style, align));
 }
 

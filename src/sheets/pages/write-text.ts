@@ -8,20 +8,25 @@ export function linesHeightMm({ sizeMm }: TextStyle, lines: number): number {
   return lines * sizeMm * pageStyle.lineShare;
 }
 
+/** From the top of a line down to where its letters stand: capitals are in the middle of it. */
+export function baselineMm({ sizeMm }: TextStyle): number {
+  return (sizeMm * (pageStyle.lineShare + capHeight)) / 2;
+}
+
 /** A printable line of text whose capitals stand in the middle of the line that begins at topMm. */
 export function writeText(
   text: string,
   xMm: number,
   topMm: number,
-  { face, sizeMm, colour }: TextStyle,
+  style: TextStyle,
   align: PageText['align'] = 'start',
 ): PageText {
-  const baselineMm = topMm + (sizeMm * (pageStyle.lineShare + capHeight)) / 2;
+  const { face, sizeMm, colour } = style;
   return {
     kind: 'text',
     text,
     xMm: wholeMicrometres(xMm),
-    yMm: wholeMicrometres(baselineMm),
+    yMm: wholeMicrometres(topMm + baselineMm(style)),
     sizeMm: wholeMicrometres(sizeMm),
     face,
     align,
