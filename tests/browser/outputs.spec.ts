@@ -110,6 +110,37 @@ test('previews are painted, and the switch puts the pictures on the model and ta
   await expect(model).not.toHaveAttribute('data-pictures');
 });
 
+test('a picture of the stage has the size that is asked, on light paper in the dark theme too', async ({ page }) => {
+  await openWorkbench(page);
+  await dropFile(page, fixture('plans/flat.json'));
+  await figuresAreThere(page);
+  await page.getByRole('button', { name: 'Theme', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Dark' }).click();
+  await goToChapter(page, 'Outputs');
+  // Wider than what is drawn at once.
+  for (const [label, pixels] of [
+    ['Width, px', '2600'],
+    ['Height, px', '700'],
+  ] as const) {
+    await page.getByLabel(label).fill(pixels);
+    await page.getByLabel(label).press('Enter');
+  }
+  await page.getByLabel('Seen from', { exact: true }).selectOption({ label: 'the corner' });
+  const { name, bytes } = await savedBy(
+    page,
+    page.getByRole('button', { name: 'Save the picture of the stage as PNG' }),
+  );
+  expect(name).toMatch(/stage 2600 x 700\.png$/);
+  const { width, height, data } = PNG.sync.read(bytes);
+  expect([width, height]).toEqual([2600, 700]);
+  const rgb = (x: number, y: number) => [...data.subarray((y * width + x) * 4, (y * width + x) * 4 + 3)];
+  // The paper of the light theme, on both sides of the seam between the parts.
+  for (const x of [2, 2046, 2049, 2597]) expect(Math.min(...rgb(x, 2)), `${x}`).toBeGreaterThan(225);
+  const dark = Array.from({ length: width * height }, (_, i) => data[i * 4 + 1]!).filter((green) => green < 90).length;
+  // Rims in ink.
+  expect(dark).toBeGreaterThan(1000);
+});
+
 test('making the set can be stopped, and the page goes on', async ({ page }) => {
   await openWorkbench(page);
   await dropFile(page, fixture('plans/ring-feet.json'));

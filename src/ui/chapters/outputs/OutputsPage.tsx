@@ -12,6 +12,7 @@ import { SwitchField } from '../../widgets/SwitchField';
 import { DrawingFiles } from './DrawingFiles';
 import { NodePictures } from './NodePictures';
 import { OutputFiles } from './OutputFiles';
+import { StagePictureFile } from './StagePictureFile';
 import { useOutputFile } from './use-output-file';
 import './outputs.css';
 
@@ -36,6 +37,9 @@ export function OutputsPage() {
             {label !== null && <SearchProgress of={search} label={label} share={share} />}
             <ChapterSection title="Drawings" note="DXF in millimetres at full size, SVG at 1:50">
               <DrawingFiles />
+            </ChapterSection>
+            <ChapterSection title="Picture of the stage" note="on light paper, whatever the theme">
+              <StagePictureFile />
             </ChapterSection>
             <ChapterSection title="Test pictures" note={`${counted(fed.nodes.length, 'node')}, each at its exact size`}>
               {fed.nodes.length === 0 ? (

@@ -2,7 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { type RefObject, useEffect, useImperativeHandle, useRef } from 'react';
 import { PerspectiveCamera, Spherical, Vector3 } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
-import { type CameraViewName, cameraView, type Outlook } from './camera-views';
+import { type CameraView, type CameraViewName, cameraView, type Outlook } from './camera-views';
 import type { StageExtent } from './stage-extent';
 
 /** What buttons and keys ask of the camera. */
@@ -19,6 +19,8 @@ interface OrbitProps {
   /** Points that the view from the corner shows, x, y, z each. */
   readonly outline: Float32Array;
   readonly handle: RefObject<OrbitHandle | null>;
+  /** Called with where the camera stands and what it looks at, whenever it moved. */
+  readonly onLook?: ((view: CameraView) => void) | undefined;
 }
 
 /** Never below the floor, in metres. */
@@ -26,21 +28,22 @@ const lowestM = 0.12;
 const steepest = 0.0001;
 
 /** Looks round the stage: three's own controls, which draw a frame only when something moved. */
-export function Orbit({ extent, outlook, outline, handle }: OrbitProps) {
+export function Orbit({ extent, outlook, outline, handle, onLook }: OrbitProps) {
   const camera = useThree((state) => state.camera);
   const element = useThree((state) => state.gl.domElement);
   const invalidate = useThree((state) => state.invalidate);
   const ratio = useThree((state) => state.size.width / Math.max(1, state.size.height));
   const controls = useRef<OrbitControls | null>(null);
-  const latest = useRef({ extent, outlook, outline, ratio });
+  const latest = useRef({ extent, outlook, outline, ratio, onLook });
   useEffect(() => {
-    latest.current = { extent, outlook, outline, ratio };
+    latest.current = { extent, outlook, outline, ratio, onLook };
   });
 
   useEffect(() => {
     const made = new OrbitControls(camera, element);
     const redraw = () => {
       if (camera.position.y < lowestM) camera.position.y = lowestM;
+      latest.current.onLook?.({ position: camera.position.toArray(), target: made.target.toArray() });
       invalidate();
     };
     made.enableDamping = false;

@@ -3,6 +3,7 @@ import { findOpening } from '../../../sheets/find-opening';
 import { placeHall } from '../../../sheets/place-hall';
 import type { StageParts } from '../../../sheets/stage-parts';
 import { Company } from './Company';
+import type { CameraView } from './camera-views';
 import { cardCorners } from './card-corners';
 import { Daylight } from './Daylight';
 import { Floor } from './Floor';
@@ -22,10 +23,11 @@ interface SceneProps {
   readonly tints: Uint8Array;
   readonly inks: Inks;
   readonly orbit: RefObject<OrbitHandle | null>;
+  readonly onLook?: (view: CameraView) => void;
 }
 
 /** The card model: panels, their rims in ink, the hall, a person and a vehicle on a sheet of paper. */
-export const Scene = memo(function Scene({ parts, tints, inks, orbit }: SceneProps) {
+export const Scene = memo(function Scene({ parts, tints, inks, orbit, onLook }: SceneProps) {
   const { surfaces, walls, hall, vehicle, lengths } = parts;
   const extent = useMemo(() => stageExtent({ surfaces }), [surfaces]);
   const outlook = useMemo(() => outlookOf({ walls }), [walls]);
@@ -52,7 +54,7 @@ export const Scene = memo(function Scene({ parts, tints, inks, orbit }: ScenePro
       <InkLines segments={rims} colour={inks.ink} widthPx={1.8} />
       <InkLines segments={hallEdges} colour={inks.soft} widthPx={1} />
       <Company persons={company.persons} vehicle={company.vehicle} inks={inks} />
-      <Orbit extent={extent} outlook={outlook} outline={outline} handle={orbit} />
+      <Orbit extent={extent} outlook={outlook} outline={outline} handle={orbit} onLook={onLook} />
     </>
   );
 });

@@ -7,6 +7,7 @@ import { type Picked, pickedPanels } from '../../../sheets/picked-panels';
 import type { StageParts } from '../../../sheets/stage-parts';
 import { tintLegend } from '../../../sheets/tint-legend';
 import { type Tint, tintPanels } from '../../../sheets/tint-panels';
+import { keepStageView } from '../../state/stage-view';
 import { Legend } from '../Legend';
 import { pressPanel } from '../press-panel';
 import { useSteadyParts } from '../use-steady-parts';
@@ -91,7 +92,7 @@ export function Stage(props: StageProps) {
         >
           {inks !== null && (
             <Canvas frameloop="demand" flat shadows="percentage" dpr={[1, 2]} camera={{ fov: 38, near: 0.1, far: 500 }}>
-              <Scene parts={parts} tints={tints} inks={inks} orbit={orbit} />
+              <Scene parts={parts} tints={tints} inks={inks} orbit={orbit} onLook={keepStageView} />
               {props.pictures !== null && <TestPictures {...props.pictures} />}
               {props.pictures !== null && <LookInside orbit={orbit} />}
               <PickedCards surfaces={parts.surfaces} panels={dark} colour={inks.dark} opacity={0.86} />

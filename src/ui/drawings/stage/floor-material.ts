@@ -2,13 +2,14 @@ import { type Color, ShaderMaterial } from 'three';
 
 /**
  * Matt paper with a grid of whole metres or feet that fades towards the edge of the sheet and where its lines would run
- * together. `cell`: metres of one square; every fifth line is stronger.
+ * together. `cell`: metres of one square; every fifth line is stronger. `pen`: how
+ * much wider than on a screen a line is drawn.
  */
 export function floorMaterial(line: Color, cell: number, radius: number): ShaderMaterial {
   return new ShaderMaterial({
     transparent: true,
     depthWrite: false,
-    uniforms: { line: { value: line }, cell: { value: cell }, radius: { value: radius } },
+    uniforms: { line: { value: line }, cell: { value: cell }, radius: { value: radius }, pen: { value: 1 } },
     vertexShader: /* glsl */ `
       varying vec2 vPlace;
       varying vec2 vOut;
@@ -22,11 +23,12 @@ export function floorMaterial(line: Color, cell: number, radius: number): Shader
       uniform vec3 line;
       uniform float cell;
       uniform float radius;
+      uniform float pen;
       varying vec2 vPlace;
       varying vec2 vOut;
       float grid(float size) {
         vec2 at = vPlace / size;
-        vec2 width = fwidth(at);
+        vec2 width = fwidth(at) * pen;
         vec2 away = abs(fract(at - 0.5) - 0.5) / max(width, vec2(1e-6));
         vec2 drawn = (1.0 - smoothstep(vec2(0.3), vec2(1.1), away)) * (1.0 - smoothstep(vec2(0.08), vec2(0.3), width));
         return max(drawn.x, drawn.y);
