@@ -46,6 +46,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+    setupFiles: ['tests/same-seed.ts'],
     testTimeout: 60_000,
   },
 });
