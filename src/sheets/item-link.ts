@@ -1,6 +1,6 @@
-/** What a code on a sheet or a label leads to, under the name that stands on paper: 'A C38 R9', '3B-04', 'D4-11'. */
+/** What a code on a sheet or a label leads to, under the name that stands on paper: 'A C38 R9', '3B-04', 'D4-11', '3B'. */
 export interface LinkedItem {
-  readonly kind: 'panel' | 'port' | 'circuit';
+  readonly kind: 'panel' | 'port' | 'circuit' | 'breakout';
   readonly name: string;
 }
 

@@ -1,15 +1,7 @@
 import type { Cable, CableKind } from '../../plan/cable';
+import { cableName, cableOfKind } from './cable-name';
 import type { NeededItem } from './needed-item';
 import type { WiringCounts } from './wiring-counts';
-
-const nameOf: Readonly<Record<CableKind, string>> = {
-  'home-run': 'Home run',
-  'data-jumper': 'Data jumper',
-  'power-jumper': 'Power jumper',
-  circuit: 'Circuit cable',
-  trunk: 'Fibre trunk',
-  video: 'Video cable',
-};
 
 /** Cables by kind, from the wiring and the circuits. The first of a kind in the catalogue is the one taken. */
 export function countCables(cables: readonly Cable[], wiring: WiringCounts): readonly NeededItem[] {
@@ -22,11 +14,11 @@ export function countCables(cables: readonly Cable[], wiring: WiringCounts): rea
     ['power-jumper', wiring.panelsOnCircuits - wiring.circuits, 'panels less circuits'],
   ];
   return counts.map(([kind, needed, countedAs]) => {
-    const cable = cables.find((item) => item.kind === kind);
+    const cable = cableOfKind(cables, kind);
     return {
       itemId: cable?.id ?? kind,
       group: 'cables',
-      name: cable?.name ?? nameOf[kind],
+      name: cableName(cables, kind),
       needed,
       massKgEach: cable?.massKg ?? 0,
       priceEach: cable?.price ?? null,

@@ -5,7 +5,7 @@ export interface Address {
   /** Which document of this browser. */
   readonly key: string | null;
   readonly page: PageId | null;
-  /** Full name of what is picked, 'A C38 R9', '3B-04' or 'D4-11'; a panel's is written with hyphens, so that a link needs no escapes. */
+  /** Full name of what is picked, 'A C38 R9', '3B-04', 'D4-11' or '3B'; a panel's is written with hyphens, so that a link needs no escapes. */
   readonly sought: string | null;
   /** Signs that carry a whole plan. */
   readonly share: string | null;
@@ -22,7 +22,7 @@ export function readAddress(hash: string): Address {
   return {
     key: parts.get('plan') || null,
     page: page !== null && isPageId(page) ? page : null,
-    sought: panel || parts.get('port') || parts.get('circuit') || null,
+    sought: panel || parts.get('port') || parts.get('circuit') || parts.get('breakout') || null,
     share: parts.get('share'),
     of: parts.get('of') || null,
     ticks: parts.get('ticks'),

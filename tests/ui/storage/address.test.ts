@@ -23,6 +23,7 @@ test.each([
   ['panel', 'A C38 R9'],
   ['port', '3B-04'],
   ['circuit', 'D4-11'],
+  ['breakout', '3B'],
 ] as const)('readAddress takes the %s out of the link of a label', (kind, name) => {
   const link = itemLink('https://plan.example/', '0b3a', { kind, name });
   expect(readAddress(new URL(link).hash)).toEqual({ ...nothing, of: '0b3a', sought: name });

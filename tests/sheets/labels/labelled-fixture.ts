@@ -1,0 +1,20 @@
+import { createEvaluator } from '../../../src/calc/evaluate';
+import type { Plan } from '../../../src/plan/plan';
+import { type LabelledCable, labelledKinds } from '../../../src/sheets/labels/labelled-cable';
+import { type LabelInputs, listLabelledCables } from '../../../src/sheets/labels/list-labelled-cables';
+import { stageFixture } from '../../arbitraries/evaluation-fixture';
+
+/** Wall of 2 columns and 3 rows on one processor: a run of the two lowest rows, a run of each panel above; a circuit a column. */
+export function smallStage(change: Partial<LabelInputs> = {}): LabelInputs {
+  const { surfaces, runs, power } = stageFixture({ columns: 2, rows: 3, jointDeg: 0, splitAboveRow: 2 });
+  return { surfaces, runs, power, cables: [], ...change };
+}
+
+export function labelInputsOf(plan: Plan): LabelInputs {
+  const { surfaces, runs, power } = createEvaluator().evaluate(plan);
+  return { surfaces, runs: runs.results, power: power.results, cables: plan.catalogue.cables };
+}
+
+export function allLabels(inputs: LabelInputs): readonly LabelledCable[] {
+  return listLabelledCables(inputs, new Set(labelledKinds));
+}
