@@ -1,5 +1,7 @@
 import { comparePlans } from '../calc/compare/compare-plans';
+import { followedPlan } from '../calc/compare/followed-plan';
 import { createEvaluator } from '../calc/evaluate';
+import type { Plan } from '../plan/plan';
 import { type Command, exitCodes } from './command';
 import { compareReport } from './compare-report';
 import { readPlan } from './read-plan';
@@ -19,7 +21,10 @@ export const compare: Command = {
     const after = readPlan(secondFile, terminal);
     if (before === null || after === null) return exitCodes.refused;
     const { evaluate } = createEvaluator();
-    const changes = comparePlans(evaluate(before), evaluate(after));
+    // Two states of one document follow a panel to another name by its place in it.
+    const isSame = before.id === after.id;
+    const stateOf = (plan: Plan) => (isSame ? followedPlan(plan, evaluate(plan)) : evaluate(plan));
+    const changes = comparePlans(stateOf(before), stateOf(after));
     terminal.print(
       options.has('--json')
         ? `${JSON.stringify({ changes }, null, 2)}\n`

@@ -41,6 +41,23 @@ test('compare --json is one object with every change', () => {
   for (const change of changes) expect(Object.keys(change)).toEqual(['kind', 'what', 'name', 'before', 'after']);
 });
 
+test('compare of two states of one plan follows panels to their new names, and those of two plans by their names', () => {
+  const wider = JSON.parse(sample);
+  const [first] = wider.walls[0].path;
+  wider.walls[0].path.unshift({ ...first, id: 'more', columns: 1 });
+  const other = { ...wider, id: 'another-plan' };
+  const kinds = (next: unknown) => {
+    const terminal = givenTerminal({ 'old.json': sample, 'next.json': JSON.stringify(next) });
+    compare.run({ file: 'old.json', secondFile: 'next.json', options: new Set(['--json']) }, terminal);
+    const { changes } = JSON.parse(terminal.output());
+    return new Set(
+      changes.flatMap((change: { what: string; kind: string }) => (change.what === 'panel' ? [change.kind] : [])),
+    );
+  };
+  expect(kinds(wider)).toEqual(new Set(['added', 'renamed']));
+  expect(kinds(other)).toEqual(new Set(['added', 'moved']));
+});
+
 test.each([
   ['old.json', 'gone.json', 'gone.json: there is no such file'],
   ['gone.json', 'old.json', 'gone.json: there is no such file'],

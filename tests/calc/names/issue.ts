@@ -1,5 +1,5 @@
-import { anchorKeys } from '../../../src/calc/compare/anchor-keys';
 import type { ComparedPlan } from '../../../src/calc/compare/compare-plans';
+import { followedPlan } from '../../../src/calc/compare/followed-plan';
 import type { Evaluator } from '../../../src/calc/evaluate';
 import { namesOfEvaluation } from '../../../src/calc/names/names-of-evaluation';
 import { applyCommand } from '../../../src/plan/commands';
@@ -27,9 +27,7 @@ export function widenLeft(plan: Plan, place = 0): Plan {
 
 /** What follows from a plan, with the places by which its panels are followed. */
 export function followed(plan: Plan, { evaluate }: Evaluator): ComparedPlan {
-  const evaluation = evaluate(plan);
-  const ground = { surfaces: evaluation.surfaces, walls: plan.walls, ceilings: evaluation.ceilings.results };
-  return { ...evaluation, anchors: anchorKeys(ground) };
+  return followedPlan(plan, evaluate(plan));
 }
 
 /** Names by what they stand for: panels in their order by their places in the document. */
