@@ -1,3 +1,4 @@
+import type { PaperId } from '../sheets/pages/papers';
 import type { Terminal } from './terminal';
 
 /** What a call ends with. Of a plan: it stands, a check stops it, or it could not be read; of two: something changed. */
@@ -10,8 +11,9 @@ export interface Command {
   /** How it is called, without the program's name: 'check PLAN.json [--json]'. */
   readonly usage: string;
   /**
-   * Options that it takes, each with what it does; '--out DIR' takes a folder and '--format dxf|svg' one of the words,
-   * which must be given.
+   * Options that it takes, each with what it does; '--out DIR' takes a folder, '--address URL' an address,
+   * '--format dxf|svg' one of the words, and anything else a text. These must be given, unless they stand in brackets:
+   * '[--out DIR]'.
    */
   readonly options: Readonly<Record<string, string>>;
   /** Files that it takes. */
@@ -32,4 +34,5 @@ export interface Given {
   readonly out?: string;
   /** Word that stood after --format; only of a command that takes one. */
   readonly format?: 'dxf' | 'svg';
+  readonly address?: string;
 }

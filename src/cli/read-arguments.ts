@@ -24,28 +24,51 @@ export function readArguments(command: Command, words: readonly string[]): Given
     const wanted = ['no file', 'one file only', 'two files only'][command.files];
     return { refused: `${command.name} wants ${wanted}: ${files.at(-1)}` };
   }
-  for (const [option, choices] of followed) {
+  for (const [option, wanted] of followed) {
     const value = values.get(option);
-    if (value !== undefined && (choices === null || choices.includes(value))) continue;
-    return { refused: `${command.name} wants ${choices?.join(' or ') ?? 'a folder'} after ${option}` };
+    if (value === undefined ? wanted.mayLack && !words.includes(option) : wanted.takes(value)) continue;
+    return { refused: `${command.name} wants ${wanted.words} after ${option}` };
   }
   const out = values.get('--out');
   const format = values.get('--format') as Given['format'];
+  const paper = values.get('--paper') as Given['paper'];
+  const [parts, date, address] = ['--parts', '--date', '--address'].map((option) => values.get(option));
   return {
     file,
     options,
     ...(secondFile === undefined ? {} : { secondFile }),
     ...(out === undefined ? {} : { out }),
     ...(format === undefined ? {} : { format }),
+    ...(paper === undefined ? {} : { paper }),
+    ...(parts === undefined ? {} : { parts }),
+    ...(date === undefined ? {} : { date }),
+    ...(address === undefined ? {} : { address }),
   };
 }
 
-/** Options that a value must follow, with the words that it may be; null where it is a folder. */
-function followedOptions({ options }: Command): ReadonlyMap<string, readonly string[] | null> {
+/** What must stand after an option. */
+interface Wanted {
+  readonly words: string;
+  readonly takes: (value: string) => boolean;
+  /** True where the option itself may be left out. */
+  readonly mayLack: boolean;
+}
+
+/** Options that a value follows, by their name alone. */
+function followedOptions({ options }: Command): ReadonlyMap<string, Wanted> {
   return new Map(
     Object.keys(options).flatMap((key) => {
-      const [option, value] = key.split(' ');
-      return value === undefined ? [] : [[option!, value === 'DIR' ? null : value.split('|')] as const];
+      const [option, value] = key.replace(/^\[|\]$/g, '').split(' ');
+      return value === undefined ? [] : [[option!, { ...wantedAs(value), mayLack: key.startsWith('[') }] as const];
     }),
   );
+}
+
+function wantedAs(value: string): Pick<Wanted, 'words' | 'takes'> {
+  if (value === 'DIR') return { words: 'a folder', takes: () => true };
+  if (value === 'URL')
+    return { words: 'an address with https:// or http://', takes: (text) => /^https?:\/\/./.test(text) };
+  if (!value.includes('|')) return { words: value, takes: () => true };
+  const choices = value.split('|');
+  return { words: choices.join(' or '), takes: (text) => choices.includes(text) };
 }

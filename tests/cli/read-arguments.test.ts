@@ -59,6 +59,39 @@ test('readArguments knows no --out of a command that writes nothing', () => {
   expect(readArguments(command, ['a.json', '--out', 'made'])).toEqual({ refused: 'weigh knows no option --out' });
 });
 
+const lacking: Command = {
+  ...command,
+  options: { '[--out DIR]': 'folder', '[--paper a4|a3]': 'size', '[--address URL]': 'of the page', '--csv': 'as CSV' },
+};
+
+test('readArguments takes texts after other options', () => {
+  const texts: Command = { ...command, options: { '[--parts NAMES]': 'parts', '[--date YYYY-MM-DD]': 'day' } };
+  const given = readArguments(texts, ['--parts', 'cover,zones', 'a.json', '--date', '2026-11-25']);
+  expect(given).toEqual({ file: 'a.json', options: new Set(), parts: 'cover,zones', date: '2026-11-25' });
+  expect(readArguments(texts, ['a.json', '--parts'])).toEqual({ refused: 'weigh wants NAMES after --parts' });
+});
+
+test('readArguments takes options in brackets or does without them', () => {
+  expect(readArguments(lacking, ['a.json'])).toEqual({ file: 'a.json', options: new Set() });
+  const words = ['--paper', 'a3', 'a.json', '--csv', '--address', 'https://plan.example/', '--out', 'made'];
+  expect(readArguments(lacking, words)).toEqual({
+    file: 'a.json',
+    options: new Set(['--csv']),
+    out: 'made',
+    paper: 'a3',
+    address: 'https://plan.example/',
+  });
+});
+
+test.each([
+  [['a.json', '--paper'], 'weigh wants a4 or a3 after --paper'],
+  [['a.json', '--paper', 'b5'], 'weigh wants a4 or a3 after --paper'],
+  [['a.json', '--out'], 'weigh wants a folder after --out'],
+  [['a.json', '--address', 'plan.example'], 'weigh wants an address with https:// or http:// after --address'],
+])('readArguments refuses %j of options in brackets', (words, refused) => {
+  expect(readArguments(lacking, words)).toEqual({ refused });
+});
+
 const choosing: Command = { ...command, options: { '--format dxf|svg': 'form', '--out DIR': 'folder' } };
 
 test('readArguments takes the word that stands after --format', () => {
