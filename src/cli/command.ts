@@ -34,5 +34,9 @@ export interface Given {
   readonly out?: string;
   /** Word that stood after --format; only of a command that takes one. */
   readonly format?: 'dxf' | 'svg';
+  /** Words that stood after options of the same name; only of a command that takes them. */
+  readonly paper?: PaperId;
+  readonly parts?: string;
+  readonly date?: string;
   readonly address?: string;
 }
