@@ -67,13 +67,19 @@ test('a link to a panel opens on it, and the address follows what is picked with
   await expect(picked(page).getByRole('heading')).toHaveText('Panel A C12 R3');
 });
 
-test('at 390 px a found name opens the drawing, and so does a link to a panel', async ({ page }) => {
+test('at 390 px a link to a panel opens with it in hand, and so does a found name, which the drawing shows', async ({
+  page,
+}) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await openWorkbench(page, './#panel=A-C38-R9');
   await expect(picked(page).getByRole('heading')).toHaveText('Panel A C38 R9');
   await page.getByRole('button', { name: 'Find', exact: true }).click();
-  await page.getByRole('dialog', { name: 'Find' }).getByRole('combobox').fill('port 3B-04');
-  await page.getByRole('option', { name: /^Port 3B-04/ }).click();
+  await expect(page.getByLabel('Panel, port or circuit')).toBeFocused();
+  await page.getByLabel('Panel, port or circuit').fill('port 3B-04');
+  await page.getByRole('button', { name: 'Port 3B-04' }).click();
   await expect(picked(page).getByRole('heading')).toHaveText('Port 3B-04');
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await page.getByRole('button', { name: 'On the drawing' }).click();
+  await expect(page.getByRole('application')).toBeVisible();
+  await expect(picked(page).getByRole('heading')).toHaveText('Port 3B-04');
 });

@@ -1,6 +1,5 @@
 import { lazy, Suspense, useCallback, useState } from 'react';
 import { useBench } from '../state/use-bench';
-import { readAddress } from '../storage/address';
 import { Announcer } from './Announcer';
 import { Banners } from './Banners';
 import { HeadroomStrip } from './HeadroomStrip';
@@ -9,6 +8,7 @@ import { TicksIn } from './TicksIn';
 import { TopBar } from './TopBar';
 import { useBenchCommands } from './use-bench-commands';
 import { useDroppedFile } from './use-dropped-file';
+import { useLeaf } from './use-leaf';
 import { useMedia } from './use-media';
 import { useShortcuts } from './use-shortcuts';
 import { WideLeaves } from './WideLeaves';
@@ -23,10 +23,7 @@ export function Bench() {
   const ready = useBench((state) => state.evaluation !== null);
   const [finds, setFinds] = useState(false);
   const [shares, setShares] = useState(false);
-  // A link to a panel is followed to see where it is.
-  const [leaf, setLeaf] = useState<'book' | 'drawing'>(() =>
-    readAddress(location.hash).sought === null ? 'book' : 'drawing',
-  );
+  const [leaf, setLeaf] = useLeaf();
   const commands = useBenchCommands();
   const find = useCallback(() => setFinds(true), []);
   const share = useCallback(() => setShares(true), []);
@@ -42,7 +39,7 @@ export function Bench() {
       {ready ? (
         <>
           <HeadroomStrip folds={narrow} />
-          {narrow ? <NarrowLeaves leaf={leaf} onLeaf={setLeaf} onFind={find} /> : <WideLeaves slim={slim} />}
+          {narrow ? <NarrowLeaves leaf={leaf} onLeaf={setLeaf} /> : <WideLeaves slim={slim} />}
           <Announcer />
         </>
       ) : (
@@ -52,7 +49,7 @@ export function Bench() {
       )}
       {finds && ready && (
         <Suspense>
-          <FindDialog onClose={() => setFinds(false)} onShare={share} onPicked={() => setLeaf('drawing')} />
+          <FindDialog onClose={() => setFinds(false)} onShare={share} onPicked={() => setLeaf('hand')} />
         </Suspense>
       )}
       {shares && (

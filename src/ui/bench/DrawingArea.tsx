@@ -9,6 +9,7 @@ import { EmptyState } from '../widgets/EmptyState';
 import { useFormat } from '../widgets/use-format';
 import { DrawingToolbar } from './DrawingToolbar';
 import { useDarkPanels } from './use-dark-panels';
+import { useDonePanels } from './use-done-panels';
 import { useHandWiring } from './use-hand-wiring';
 import { usePicked } from './use-picked';
 import { useStagePictures } from './use-stage-pictures';
@@ -39,6 +40,7 @@ function ChosenDrawing() {
   const { view, surfaceId, from, tint } = useDrawing();
   const picked = usePicked();
   const { dark, onMark } = useDarkPanels();
+  const done = useDonePanels();
   const hand = useHandWiring();
   const wires = useBench((state) => state.page === 'runs' && state.drawing.wires);
   const documentKey = useBench((state) => state.documentKey);
@@ -69,6 +71,7 @@ function ChosenDrawing() {
       {...shared}
       surfaceId={surface.surfaceId}
       from={from}
+      done={done}
       onStroke={wires ? hand.stroke : null}
     />
   );

@@ -3,7 +3,8 @@ import { useEvaluation } from '../state/use-evaluation';
 import { Button } from '../widgets/Button';
 import { useFormat } from '../widgets/use-format';
 import { describeSelection } from './describe-selection';
-import { traceSelection, traceWay, type WayStation } from './panel-way';
+import { traceSelection, traceWay } from './panel-way';
+import { Stations } from './Stations';
 import { selectionTitle } from './selection-title';
 import { useCopyLink } from './use-copy-link';
 
@@ -42,33 +43,5 @@ export function WayOfPanel() {
         <Stations of={panel?.stations ?? traceSelection(evaluation, selection, format)} onPick={actions.seek} />
       )}
     </section>
-  );
-}
-
-interface StationsProps {
-  readonly of: readonly WayStation[];
-  readonly onPick: (name: string) => void;
-}
-
-function Stations({ of, onPick }: StationsProps) {
-  if (of.length === 0) return null;
-  return (
-    <ol className="chain">
-      {of.map(({ title, detail, picks }) => (
-        <li key={title}>
-          {picks === null ? (
-            <div>
-              <b>{title}</b>
-              <span>{detail}</span>
-            </div>
-          ) : (
-            <button type="button" onClick={() => onPick(picks)}>
-              <b>{title}</b>
-              <span>{detail}</span>
-            </button>
-          )}
-        </li>
-      ))}
-    </ol>
   );
 }

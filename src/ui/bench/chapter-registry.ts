@@ -19,4 +19,5 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   heat: lazy(async () => ({ default: (await import('../chapters/heat/HeatPage')).HeatPage })),
   masses: lazy(async () => ({ default: (await import('../chapters/masses/MassesPage')).MassesPage })),
   materials: lazy(async () => ({ default: (await import('../chapters/materials/MaterialsPage')).MaterialsPage })),
+  log: lazy(async () => ({ default: (await import('../chapters/log/LogPage')).LogPage })),
 };

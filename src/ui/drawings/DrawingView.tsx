@@ -48,13 +48,15 @@ interface DrawingViewProps {
   readonly dark: DarkMarks | null;
   /** Given while a press marks panels: the cursor goes there, and the panel is marked. */
   readonly onMark: ((panel: number) => void) | null;
+  /** Hatching of what is done, with what it means. */
+  readonly done?: { readonly lines: Lines; readonly words: string } | null;
   /** Given while runs are wired by hand: told the panels of a drag, or two of the keyboard, from neighbour to neighbour. */
   readonly onStroke?: ((panels: readonly number[]) => void) | null;
 }
 
 /** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
 export function DrawingView(props: DrawingViewProps) {
-  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect, dark, onMark, onStroke = null } = props;
+  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect, dark, onMark, onStroke = null, done = null } = props;
   const selected = picked[0] ?? null;
   const { view, byHand, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
   const { onByHand } = props;
@@ -128,6 +130,7 @@ export function DrawingView(props: DrawingViewProps) {
         {view !== null && size !== null && (
           <svg width={size.width} height={size.height} aria-hidden="true" data-scale={view.scale}>
             <Shapes drawing={drawing} view={view} size={size} />
+            {done !== null && <path className="overlay-done" d={visiblePath(done.lines, view, size)} />}
             {dark !== null && <path className="overlay-dark" d={visiblePath(dark.fields, view, size)} />}
             {dark !== null && <path className="overlay-crosses" d={visiblePath(dark.crosses, view, size)} />}
             {chain !== null && <path className="overlay-chain" d={visiblePath(chain, view, size)} />}
@@ -150,6 +153,12 @@ export function DrawingView(props: DrawingViewProps) {
         <ViewButtons onCloser={() => zoomBy(1.25)} onFarther={() => zoomBy(0.8)} onAll={showAll} />
         {view !== null && <ScaleBar scale={view.scale} lengths={props.lengths} format={props.format} />}
         <Legend entries={drawing.legend} />
+        {done !== null && (
+          <span className="board-legend">
+            <i className="hatch-box" />
+            {done.words}
+          </span>
+        )}
         <span className="board-read">
           {stroke.held !== null && `from ${props.describe(stroke.held)}: `}
           {read === null ? drawing.notes.join('; ') : props.describe(read)}

@@ -7,6 +7,7 @@ import type { Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
 import { LineBuilder } from '../../sheets/line-builder';
 import { markDarkUnrolled } from '../../sheets/mark-dark';
+import { markDoneUnrolled } from '../../sheets/mark-done';
 import { type Picked, pickedPanels } from '../../sheets/picked-panels';
 import type { StageParts } from '../../sheets/stage-parts';
 import { stripsForSheet } from '../../sheets/strips-for-sheet';
@@ -17,6 +18,13 @@ import { DrawingView } from './DrawingView';
 import { useSize } from './use-size';
 import { useSteadyParts } from './use-steady-parts';
 import type { Size } from './view';
+
+/** Panels for which a step of the work is done, and what their hatching means. */
+export interface Done {
+  /** By panel through all surfaces, 1 where it is done. */
+  readonly panels: ArrayLike<number>;
+  readonly words: string;
+}
 
 export interface UnrolledProps {
   readonly parts: StageParts;
@@ -30,6 +38,8 @@ export interface UnrolledProps {
   /** Numbers of dark panels; null where none are shown. */
   readonly dark: ArrayLike<number> | null;
   readonly onMark: ((panel: number) => void) | null;
+  /** Null where nothing is hatched. */
+  readonly done: Done | null;
   /** Given while runs are wired by hand. */
   readonly onStroke: ((panels: readonly number[]) => void) | null;
 }
@@ -53,6 +63,13 @@ export function Unrolled(props: UnrolledProps) {
     () =>
       drawn === null || props.dark === null ? null : markDarkUnrolled(drawn.grid, drawn.offset, Array.from(props.dark)),
     [drawn, props.dark],
+  );
+  const done = useMemo(
+    () =>
+      drawn === null || props.done === null
+        ? null
+        : { lines: markDoneUnrolled(drawn.grid, drawn.offset, props.done.panels), words: props.done.words },
+    [drawn, props.done],
   );
   const outlineOf = useCallback(
     (panels: readonly number[]) => (drawn === null ? noLines : outline(drawn, panels)),
@@ -89,6 +106,7 @@ export function Unrolled(props: UnrolledProps) {
       onByHand={setByHand}
       dark={dark}
       onMark={props.onMark}
+      done={done}
       onStroke={props.onStroke}
     />
   );
