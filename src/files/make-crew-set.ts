@@ -1,0 +1,109 @@
+import type { Evaluation } from '../calc/evaluation';
+import type { Plan } from '../plan/plan';
+import type { CrewPart } from '../sheets/crew-set/crew-part';
+import { crewSet } from '../sheets/crew-set/crew-set';
+import { drawingRoom } from '../sheets/pages/lay-out-drawing';
+import { pageSteps } from '../sheets/pages/lay-out-pages';
+import type { Page } from '../sheets/pages/page';
+import { type PaperId, paperById } from '../sheets/pages/papers';
+import type { Inks } from '../sheets/pages/place-drawing';
+import type { DisplayOptions } from '../units/display-options';
+import { formatQuantity } from '../units/format-quantity';
+import type { NamedFile } from './files-to-zip';
+import { pageToSvg } from './page-to-svg';
+import { type PrintFonts, pagesToPdf } from './pages-to-pdf';
+import { planFingerprint } from './plan-fingerprint';
+
+export interface CrewSetAsked {
+  readonly paper: PaperId;
+  readonly inks: Inks;
+  readonly display: DisplayOptions;
+  /** Day of the print by the user's clock, '2026-11-25'. */
+  readonly date: string;
+  /** Link to a copy of the plan for the code on the cover; null: there is none. */
+  readonly url: string | null;
+  /** Parts of the set, by their ids; null: all. */
+  readonly parts: readonly string[] | null;
+  /** TrueType files for a PDF; null: pages for the screen are asked. */
+  readonly fonts: PrintFonts | null;
+}
+
+/** A page for the screen. */
+export interface PagePicture {
+  readonly partId: string;
+  readonly title: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly svg: string;
+}
+
+/** How far it is; and pages, where those are asked. */
+export interface CrewSetStep {
+  readonly done: number;
+  readonly pages?: readonly PagePicture[];
+}
+
+/** Of the whole work, as far as it goes in steps. */
+const layingOutShare = 0.7;
+const pagesAStep = 8;
+
+/** Makes the crew set step by step; ends with the PDF, or with null where pages for the screen were asked. */
+export function* makeCrewSet(
+  asked: CrewSetAsked,
+  plan: Plan,
+  evaluation: Evaluation,
+): Generator<CrewSetStep, Promise<NamedFile> | null> {
+  const steps = crewPageSteps(asked, plan, evaluation);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield { done: step.value * layingOutShare };
+  const pages = step.value;
+  if (asked.fonts !== null) return crewPdf(pages, asked.fonts, asked, plan);
+  for (let first = 0; first < pages.length; first += pagesAStep) {
+    const pictures = pages.slice(first, first + pagesAStep).map(pictureOf);
+    const share = Math.min(1, (first + pagesAStep) / pages.length);
+    yield { done: layingOutShare + (1 - layingOutShare) * share, pages: pictures };
+  }
+  return null;
+}
+
+/** The pages of the set; yields the share that is laid out. */
+export function* crewPageSteps(
+  { paper, inks, display, date, url, parts }: Omit<CrewSetAsked, 'fonts'>,
+  plan: Plan,
+  evaluation: Evaluation,
+): Generator<number, readonly Page[]> {
+  const all = crewSet(plan, evaluation, { display, room: drawingRoom(paperById(paper)), url });
+  return yield* pageSteps(chosen(all, parts), {
+    paper,
+    inks,
+    lengths: plan.lengths,
+    format: (value, unit) => formatQuantity(value, unit, display),
+    titleBlock: {
+      plan: plan.name,
+      revision: plan.revision,
+      date,
+      fingerprint: planFingerprint(plan),
+      stops: evaluation.checks.filter(({ severity }) => severity === 'stop').length,
+    },
+  });
+}
+
+/** The pages as one file: 'crew set A4.pdf'. */
+export async function crewPdf(
+  pages: readonly Page[],
+  fonts: PrintFonts,
+  { paper, date }: Pick<CrewSetAsked, 'paper' | 'date'>,
+  { name }: Pick<Plan, 'name'>,
+): Promise<NamedFile> {
+  const bytes = await pagesToPdf(pages, fonts, { title: `${name}, crew set`, date });
+  return { name: `crew set ${paperById(paper).name}.pdf`, bytes };
+}
+
+function chosen(all: readonly CrewPart[], ids: readonly string[] | null): readonly CrewPart[] {
+  return ids === null ? all : all.filter(({ id }) => ids.includes(id));
+}
+
+function pictureOf(page: Page): PagePicture {
+  const { partId, title, widthMm, heightMm } = page;
+  return { partId, title, widthMm, heightMm, svg: pageToSvg(page) };
+}
