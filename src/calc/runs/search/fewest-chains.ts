@@ -7,6 +7,7 @@ import { PathCover } from './path-cover';
 import { createRandomBits } from './random-bits';
 import type { Region } from './region';
 import { rewireWindows } from './rewire-windows';
+import { fewestSets } from './sets/fewest-sets';
 
 export interface ChainsAim {
   /** Moves tried, at most; a state of the exact search counts for several. */
@@ -54,6 +55,11 @@ const QUICK_ROUND = 1;
 const QUICK_STATES = 40_000;
 const STATES_ON_TOP = 1 / 12;
 
+/** Regions with so many panels a run at most are covered by sets, with so much of the steps; a state takes the time of so many. */
+const SETS_PANELS = 8;
+const SETS_SHARE = 0.8;
+const SETS_STEP = 2;
+
 /** Wider regions with so many panels a run at most are searched window by window, with so much of the steps that are left. */
 const WINDOW_PANELS = 7;
 const WINDOW_SHARE = 1 / 3;
@@ -79,6 +85,7 @@ class ChainsSearch {
   /** Most chains that an anneal did not come down to. */
   private failed = 0;
   private steps = 0;
+  private proved = false;
   private readonly region: Region;
   private readonly aim: ChainsAim;
   private readonly most: MostOnARun;
@@ -97,6 +104,7 @@ class ChainsSearch {
   }
 
   run(): ChainsAnswer {
+    this.coverBySets();
     for (let round = 0; !this.hasArrived() && this.steps < this.aim.steps; round++) {
       if (this.proveOut(this.statesBefore(round))) break;
       if (round === TUNINGS.length && this.isForWindows()) {
@@ -110,7 +118,21 @@ class ChainsSearch {
     return { chains: this.best, count: this.count, high: this.high, least: this.least };
   }
 
+  /** Regions of short runs are covered by sets of cells before all else. */
+  private coverBySets(): void {
+    if (this.hasArrived() || this.most.panels > SETS_PANELS) return;
+    const { aim, highLeast } = this;
+    const states = Math.floor((aim.steps * SETS_SHARE) / SETS_STEP);
+    const answer = fewestSets(this.region, this.most, this.best, { highLeast, enough: aim.enough, states });
+    if (answer === null) return;
+    this.steps += Math.floor(answer.states * SETS_STEP);
+    this.offer(answer.chains, answer.high);
+    if (answer.high === this.high && answer.count === this.count) this.least = Math.max(this.least, answer.least);
+    this.proved = answer.proved;
+  }
+
   private hasArrived(): boolean {
+    if (this.proved) return true;
     if (this.high === 0 && this.count <= this.aim.enough) return true;
     return this.high <= this.highLeast && this.count <= this.least;
   }
