@@ -4,6 +4,7 @@ import { compare } from './compare';
 import { drawings } from './drawings';
 import { find } from './find';
 import { helpOn } from './help';
+import { labels } from './labels';
 import { materials } from './materials';
 import { mesh } from './mesh';
 import { pictures } from './pictures';
@@ -21,6 +22,7 @@ const ofPlans: readonly Command[] = [
   pixelmap,
   mesh,
   drawings,
+  labels,
   schema,
 ];
 

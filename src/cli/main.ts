@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { readPrintFonts } from './read-print-fonts';
 import { runCommandLine } from './run-command-line';
 
 /** Where a person stood who called it through npm, which itself moves to the folder of package.json. */
@@ -17,6 +18,12 @@ process.exitCode = await runCommandLine(process.argv.slice(2), {
     const place = resolve(folder, path);
     mkdirSync(dirname(place), { recursive: true });
     writeFileSync(place, bytes);
+  },
+  fonts: readPrintFonts,
+  today() {
+    const now = new Date();
+    const two = (figure: number) => String(figure).padStart(2, '0');
+    return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
   },
   print: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),

@@ -9,8 +9,8 @@ export type PrintFonts = Readonly<Record<PageFace, Uint8Array>>;
 
 export interface PdfInfo {
   readonly title: string;
-  /** '2026-11-25': written into the file as the day on which it was made. */
-  readonly date: string;
+  /** '2026-11-25': written into the file as the day on which it was made; null: the file does not say. */
+  readonly date: string | null;
 }
 
 const names: Readonly<Record<PageFace, string>> = { sans: 'S', strong: 'B', mono: 'M' };
@@ -53,9 +53,11 @@ function sayWhatItIs(document: PDFDocument, { title, date }: PdfInfo): void {
   document.setLanguage('en');
   document.setProducer('Voussoir');
   document.setCreator('Voussoir');
-  const day = new Date(`${date}T00:00:00Z`);
-  document.setCreationDate(day);
-  document.setModificationDate(day);
+  if (date !== null) {
+    const day = new Date(`${date}T00:00:00Z`);
+    document.setCreationDate(day);
+    document.setModificationDate(day);
+  }
   const preferences = document.catalog.getOrCreateViewerPreferences();
   preferences.setPrintScaling(PrintScaling.None);
   preferences.setPickTrayByPDFSize(true);

@@ -1,4 +1,5 @@
 import type { Terminal } from '../../src/cli/terminal';
+import { printFonts } from '../sheets/pages/print-fonts';
 
 export interface GivenTerminal extends Terminal {
   /** What was printed and complained of so far. */
@@ -25,6 +26,8 @@ export function givenTerminal(files: Readonly<Record<string, string>> = {}, colu
       if (path.startsWith('locked/')) throw Object.assign(new Error(`EACCES: ${path}`), { code: 'EACCES' });
       written.set(path, bytes);
     },
+    fonts: () => printFonts,
+    today: () => '2026-11-25',
     print(text) {
       printed += text;
     },

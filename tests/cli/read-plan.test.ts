@@ -15,7 +15,7 @@ test.each([
   ['{', 'cut-short', null],
   ['hello', 'not-json', null],
   ['{"format":"other"}', 'not-a-plan', null],
-  [sample.replace('"version": 2', '"version": 99'), 'newer', 'version'],
+  [sample.replace(/"version": \d+/, '"version": 99'), 'newer', 'version'],
   [sample.replace(/"columns": \d+/, '"columns": 0'), 'invalid', 'walls[0].path[0].columns'],
 ])('readPlan of a broken file names the reason and the path (%#)', (text, reason, path) => {
   const terminal = givenTerminal({ 'a.json': text });
