@@ -56,7 +56,19 @@ interface DrawingViewProps {
 
 /** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
 export function DrawingView(props: DrawingViewProps) {
-  const { drawing, size, windowRef, picked, outlineOf, chainOf, onSelect, dark, onMark, onStroke = null, done = null } = props;
+  const {
+    drawing,
+    size,
+    windowRef,
+    picked,
+    outlineOf,
+    chainOf,
+    onSelect,
+    dark,
+    onMark,
+    onStroke = null,
+    done = null,
+  } = props;
   const selected = picked[0] ?? null;
   const { view, byHand, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
   const { onByHand } = props;
