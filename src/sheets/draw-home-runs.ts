@@ -18,13 +18,20 @@ export interface HomeRunEntry {
   readonly number: number;
 }
 
-/** Lanes for cables within one panel's width, as shares of it; more cables than these lie evenly between the outermost. */
-const laneShares = [0.26, 0.42, 0.12, 0.34, 0.19] as const;
+/**
+ * Lanes for cables within one panel's width (its height, where they come from the side: there they pass between the panel's
+ * name and the line of its run), as shares of it; more cables than these lie evenly between the outermost.
+ */
+const lanes = {
+  upright: { shares: [0.26, 0.42, 0.12, 0.34, 0.19], from: 0.12, until: 0.42 },
+  level: { shares: [0.36, 0.44, 0.32, 0.4, 0.34], from: 0.32, until: 0.44 },
+} as const;
 /** Rows of tags in the space beside the surface, as shares of it: where the first stands, its usual step, where the last may. */
 const tagRows = { first: 0.2, step: 0.33, last: 0.86 } as const;
 
-function laneShareOf(k: number, count: number): number {
-  return count <= laneShares.length ? laneShares[k]! : 0.12 + (0.3 * k) / (count - 1);
+function laneShareOf(k: number, count: number, upright: boolean): number {
+  const { shares, from, until } = lanes[upright ? 'upright' : 'level'];
+  return count <= shares.length ? shares[k]! : from + ((until - from) * k) / (count - 1);
 }
 
 /** However many cables come to one panel's width, their tags stay off what is drawn beyond the space. */
@@ -48,7 +55,7 @@ export function drawHomeRuns(
     // Deepest first: its lane is the outermost, so that the branch of a nearer entry crosses no other cable.
     group.sort((a, b) => sign * (upright ? a.yMm - b.yMm : a.xMm - b.xMm));
     group.forEach((entry, k) => {
-      const laneShare = laneShareOf(k, group.length);
+      const laneShare = laneShareOf(k, group.length, upright);
       const edge = edgeMm(grid, entry.strip, side);
       const tagAt = edge + sign * grid.belowMm * tagShareOf(k, group.length);
       const lane = laneMm(grid, entry, upright, laneShare);

@@ -2,6 +2,7 @@ import type { SurfaceTable } from '../calc/surfaces/surface-table';
 import { zoneOfPanels } from '../calc/zones/zone-of-panels';
 import { counted } from '../units/counted';
 import { dataChains, powerChains } from './chains';
+import { cutCosts } from './cut-costs';
 import { cutStrips } from './cut-strips';
 import { drawChains } from './draw-chains';
 import type { EdgeSide } from './draw-home-runs';
@@ -9,6 +10,7 @@ import { drawTints } from './draw-tints';
 import { drawZones } from './draw-zones';
 import type { Dimension, Drawing, Stroke } from './drawing';
 import type { Format } from './format';
+import { homeRunSide } from './home-run-side';
 import { latticeSpan } from './lattice-span';
 import { LineBuilder } from './line-builder';
 import type { StageParts } from './stage-parts';
@@ -55,11 +57,14 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
   const zoneOf = zoneOfPanels(table, parts.zones);
   const part = options.part ?? { firstColumn: 1, columns: table.columns, firstRow: 1, rows: table.rows };
   const before = part.firstColumn - 1;
-  const cost = (column: number) => cutCost(table, offset, zoneOf, chains.chainOf, before + column);
-  const strips = cutStrips(part.columns, options.strips.count, options.from, cost).map((strip) => ({
-    ...strip,
-    firstColumn: before + strip.firstColumn,
-  }));
+  const costOf = cutCosts(table, offset, zoneOf, chains.chainOf);
+  const { count, widest } = options.strips;
+  const strips = cutStrips(part.columns, count, options.from, (column) => costOf(before + column), widest).map(
+    (strip) => ({
+      ...strip,
+      firstColumn: before + strip.firstColumn,
+    }),
+  );
   const grid = layOutUnrolled(table, options.from, strips, options.strips, part);
   const width = grid.columnWidthMm;
 
@@ -87,7 +92,7 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
       strokes,
       marks: wiring.marks,
       dimensions: heightDimensions(grid, side, format),
-      labels: [...zones.labels, ...surfaceLabels(grid, parts.reachMm, format), ...wiring.labels],
+      labels: [...zones.labels, ...surfaceLabels(grid, side, parts.reachMm, format), ...wiring.labels],
       notes: [sideNote(table, options.from)],
       legend: options.tint === 'leg' ? tintLegend(parts, 'leg') : [],
     },
@@ -96,35 +101,17 @@ export function drawUnrolled(parts: StageParts, options: UnrolledOptions, format
 
 /** How far beside a strip its dimension line runs, as a share of the space above it. */
 const dimensionShare = 0.75;
-/** The same where cables and their tags come from that side. */
-const dimensionShareBehindTags = 2.4;
+/** The same where cables and their tags come from that side, and where the names of rows stand there. */
+const dimensionShareBehind = { tags: 2.4, rows: 1.3 } as const;
 
 function dimensionMm(grid: UnrolledGrid, side: EdgeSide): number {
-  return grid.aboveMm * (side === 'right' ? dimensionShareBehindTags : dimensionShare);
+  if (side === 'right') return grid.aboveMm * dimensionShareBehind.tags;
+  return grid.aboveMm * (side === 'left' ? dimensionShareBehind.rows : dimensionShare);
 }
 
 /** Circuits are drawn in place of runs where the panels are tinted by what feeds them. */
 function showsPower(tint: Tint): boolean {
   return tint === 'circuit' || tint === 'leg';
-}
-
-function cutCost(table: SurfaceTable, offset: number, zoneOf: Int32Array, chainOf: Int32Array, column: number): number {
-  let cost = 0;
-  for (let row = 0; row < table.rows; row++) {
-    const a = table.at[(column - 1) * table.rows + row]!;
-    const b = table.at[column * table.rows + row] ?? -1;
-    if (a < 0 || b < 0) continue;
-    if (chainOf[offset + a] === chainOf[offset + b] && chainOf[offset + a]! >= 0) return 3;
-    if (zoneOf[a] === zoneOf[b]) cost = 1;
-  }
-  return cost;
-}
-
-/** Cables of a wall come from its foot; those of a ceiling from the edge that the plan names as seen from below. */
-function homeRunSide(table: SurfaceTable, ceilingEntry: EdgeSide, from: From): EdgeSide {
-  if (table.kind === 'wall') return 'bottom';
-  if (from === 'inside' || ceilingEntry === 'top' || ceilingEntry === 'bottom') return ceilingEntry;
-  return ceilingEntry === 'left' ? 'right' : 'left';
 }
 
 /** The floor under a wall and the height that an adult reaches. */

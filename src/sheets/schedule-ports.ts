@@ -13,6 +13,10 @@ export function schedulePorts(parts: PortParts): Schedule {
     ...['port', 'panels', 'entry', 'last', 'share', 'entryHeight', 'reach', 'returns'],
   ]);
   const lengths = homeRunLengths(parts.surfaces, parts.zones, parts.runs, parts);
+  const reach = runs.columns.findIndex(({ key }) => key === 'reach');
+  const hangs = new Set(
+    parts.surfaces.surfaces.flatMap(({ kind, surfaceId }) => (kind === 'ceiling' ? [surfaceId] : [])),
+  );
   const hasReturns = runs.columns.some(({ key }) => key === 'returns');
   const stockOf = (length: { readonly stockMm: number | null }): Cell => length.stockMm ?? 'to measure';
   return {
@@ -28,7 +32,9 @@ export function schedulePorts(parts: PortParts): Schedule {
       const { home, back } = lengths[index]!;
       const returns = parts.runs.runs[index]!.returnPort !== null;
       const backCell = returns ? (back === null ? 'to measure' : stockOf(back)) : null;
-      return [...runs.row(index), stockOf(home), ...(hasReturns ? [backCell] : [])];
+      // Nobody reaches for a ceiling.
+      const row = hangs.has(parts.runs.runs[index]!.surfaceId) ? runs.row(index).with(reach, null) : runs.row(index);
+      return [...row, stockOf(home), ...(hasReturns ? [backCell] : [])];
     },
     totals: [...runs.totals!, null, ...(hasReturns ? [null] : [])],
   };

@@ -1,3 +1,5 @@
+import type { SurfaceTable } from '../calc/surfaces/surface-table';
+import type { EdgeSide } from './draw-home-runs';
 import type { Label, LabelSeries } from './drawing';
 import type { Format } from './format';
 import { panelsInPart } from './panels-in-part';
@@ -6,8 +8,17 @@ import { columnLeftMm, groundMm, rowTopMm, type Strip, stripShowing, type Unroll
 /** Height of small lettering that a panel's name is laid out for, in pixels. */
 const nameSizePx = 10;
 
-/** Names of columns above, of rows at the left, of the reach line, and inside each panel once it is large enough. */
-export function surfaceLabels(grid: UnrolledGrid, reachMm: number, format: Format): readonly LabelSeries[] {
+/**
+ * Names of columns above, of rows at the left (at the right where cables come from the left), of the reach line, and inside
+ * each panel once it is large enough.
+ */
+export function surfaceLabels(
+  grid: UnrolledGrid,
+  side: EdgeSide,
+  reachMm: number,
+  format: Format,
+): readonly LabelSeries[] {
+  const isRight = side === 'left';
   const columns: Label[] = [];
   const columnNumbers: number[] = [];
   const rows: Label[] = [];
@@ -34,10 +45,10 @@ export function surfaceLabels(grid: UnrolledGrid, reachMm: number, format: Forma
       rows.push({
         text: `R${row}`,
         short: `${row}`,
-        xMm: 0,
+        xMm: isRight ? strip.widthMm : 0,
         yMm,
-        to: { xMm: strip.widthMm, yMm, at: 'start' },
-        asideX: -1,
+        to: { xMm: isRight ? 0 : strip.widthMm, yMm, at: 'start' },
+        asideX: isRight ? 1 : -1,
         asideY: 0,
         gap: 0.4,
       });
@@ -78,16 +89,20 @@ export function showsReach(grid: UnrolledGrid, strip: Strip, reachMm: number): b
   return grid.table.kind === 'wall' && y > strip.topMm && y <= groundMm(grid, strip);
 }
 
+/** Width of a panel, in pixels, from which on it holds its name. */
+export function nameWidthPx({ columns, rows }: Pick<SurfaceTable, 'columns' | 'rows'>): number {
+  return (`C${columns} R${rows}`.length + 1.2) * 0.6 * nameSizePx;
+}
+
 /** Name of every panel that is shown in its upper left corner, from the scale at which the longest of them fits. */
 function panelNames(grid: UnrolledGrid): LabelSeries {
   const { table } = grid;
   const name = (local: number) => `C${table.column[local]} R${table.row[local]}`;
-  const longest = `C${table.columns} R${table.rows}`.length;
   return {
     layer: 'texts',
     pen: 'soft',
     size: 'small',
-    leastScale: ((longest + 1.2) * 0.6 * nameSizePx) / grid.columnWidthMm,
+    leastScale: nameWidthPx(table) / grid.columnWidthMm,
     count: table.count,
     at: (local) => {
       const strip = stripShowing(grid, local);

@@ -52,6 +52,8 @@ export interface StripLayout {
   readonly count: number;
   readonly aboveMm: number;
   readonly belowMm: number;
+  /** Columns of a strip at most; left out: as many as there are. */
+  readonly widest?: number;
 }
 
 /** `strips` show a column once at most, in the order in which they are drawn from the top. */

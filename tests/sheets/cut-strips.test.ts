@@ -35,4 +35,10 @@ describe('cutStrips', () => {
   it('makes no empty strips where there are fewer columns', () => {
     expect(cutStrips(2, 5, 'inside', () => 0)).toHaveLength(2);
   });
+  it('keeps every strip as narrow as asked, whatever a cut costs', () => {
+    // Three strips of 20 columns: about 7 each, a quarter more or less. The only cheap cut is after column 8.
+    const costOf = (column: number) => (column === 8 ? 0 : 3);
+    expect(cutStrips(20, 3, 'inside', costOf)[0]!.columns).toBe(8);
+    expect(cutStrips(20, 3, 'inside', costOf, 7).map(({ columns }) => columns)).toEqual([7, 7, 6]);
+  });
 });

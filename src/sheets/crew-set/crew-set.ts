@@ -10,6 +10,8 @@ import { coverPart } from './cover-part';
 import type { CrewPart } from './crew-part';
 import type { CrewSetOptions } from './crew-set-options';
 import { portsPart } from './ports-part';
+import { surfacesPart } from './surfaces-part';
+import { zonesPart } from './zones-part';
 
 /** Everything that a crew needs on paper, in the order in which it stands in the set; parts without content are left out. */
 export function crewSet(plan: Plan, evaluation: Evaluation, options: CrewSetOptions): readonly CrewPart[] {
@@ -17,6 +19,11 @@ export function crewSet(plan: Plan, evaluation: Evaluation, options: CrewSetOpti
   return [
     coverPart(plan, evaluation, options),
     billPart(evaluation.materials.results),
+    surfacesPart(parts, 'wall', 'behind', options),
+    surfacesPart(parts, 'wall', 'inside', options),
+    surfacesPart(parts, 'ceiling', 'inside', options),
+    surfacesPart(parts, 'ceiling', 'behind', options),
+    zonesPart(parts, evaluation.nodes.results, options),
     portsPart(parts),
     circuitsPart(parts),
     countsPart(parts),

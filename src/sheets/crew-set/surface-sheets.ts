@@ -1,0 +1,78 @@
+import { drawUnrolled, type UnrolledOptions } from '../draw-unrolled';
+import type { Format } from '../format';
+import type { StageParts } from '../stage-parts';
+import type { LatticePart } from '../unrolled-grid';
+import type { Block, DrawingSheet, Room } from './crew-part';
+import { columnsAcross, cutToSheets } from './cut-to-sheets';
+import { surfaceArea } from './surface-area';
+
+export interface SurfaceSheetsOptions {
+  /** Index of the surface in the set. */
+  readonly surface: number;
+  readonly from: UnrolledOptions['from'];
+  readonly tint: UnrolledOptions['tint'];
+  /** What is drawn of it; left out: all. */
+  readonly part?: LatticePart;
+  /** Width of a panel on paper at least. */
+  readonly leastPanelMm: number;
+  /** `isWhole`: the part is all that was asked for. */
+  readonly title: (part: LatticePart, isWhole: boolean) => string;
+  /** Share of the room's height that the drawing may take where a scale with wide enough panels allows it. */
+  readonly heightShare: number;
+  readonly caution: string | null;
+  /** Under the first sheet. */
+  readonly under: readonly Block[];
+  readonly room: Room;
+  readonly format: Format;
+}
+
+/**
+ * Sheets of a surface laid flat, or of a part of it: one where the paper has room for all of it with panels so wide, else as
+ * many as it takes, named by their columns (and rows).
+ */
+export function surfaceSheets(parts: StageParts, options: SurfaceSheetsOptions): readonly DrawingSheet[] {
+  const { surface, from, room } = options;
+  const { surfaceId, kind, rows } = parts.surfaces.surfaces[surface]!;
+  const { area, space } = surfaceArea(parts, surface, from, options.part);
+  const cut = cutToSheets(area, space, room, options.leastPanelMm);
+  const low = cutToSheets(
+    area,
+    space,
+    { ...room, heightMm: room.heightMm * options.heightShare },
+    options.leastPanelMm,
+  );
+  const lowEnough = low.parts.length === 1 ? low.reductions : cut.reductions.slice(-1);
+  return cut.parts.map((part, index): DrawingSheet => {
+    const isWhole = cut.parts.length === 1;
+    return {
+      kind: 'drawing',
+      title: options.title(part, isWhole),
+      side: sides[kind][from],
+      caution: options.caution,
+      reductions: lowEnough,
+      draw: (reduction, paper) => {
+        const across = columnsAcross(area, space, paper, reduction);
+        const count = Math.ceil(part.columns / across);
+        const strips = {
+          count,
+          widest: across,
+          aboveMm: space.aboveMm * reduction,
+          belowMm: space.belowMm * reduction,
+        };
+        const isAll = options.part === undefined && isWhole && part.rows === rows;
+        const drawn = drawUnrolled(
+          parts,
+          { surfaceId, from, tint: options.tint, strips, ...(isAll ? {} : { part }) },
+          options.format,
+        );
+        return drawn!.drawing;
+      },
+      under: index === 0 ? options.under : [],
+    };
+  });
+}
+
+const sides = {
+  wall: { behind: 'drawn from behind', inside: 'drawn from inside' },
+  ceiling: { behind: 'drawn from above', inside: 'drawn from below' },
+} as const;
