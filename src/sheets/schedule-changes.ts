@@ -18,14 +18,17 @@ const names: Readonly<Record<Changed, string>> = {
 /** Writes a figure with so many digits more than usual. */
 type FormatClosely = (...given: [...Parameters<Format>, extra: number]) => string;
 
+/** How the figures of the two states are written out, each in its own currency. */
+export interface ChangedFormats {
+  readonly before: FormatClosely;
+  readonly after: FormatClosely;
+}
+
 /** Most digits added so that two figures that differ do not read alike. */
 const extraMost = 6;
 
 /** What changed between two plans: a row for each change. The old plan's figures are written out by `before`, for its own currency. */
-export function scheduleChanges(
-  changes: readonly Change[],
-  formats: { readonly before: FormatClosely; readonly after: FormatClosely },
-): Schedule {
+export function scheduleChanges(changes: readonly Change[], formats: ChangedFormats): Schedule {
   return {
     id: 'changes',
     title: 'What changed',

@@ -8,6 +8,7 @@ import { usePlan } from '../state/use-plan';
 import { EmptyState } from '../widgets/EmptyState';
 import { useFormat } from '../widgets/use-format';
 import { DrawingToolbar } from './DrawingToolbar';
+import { useChangedPanels } from './use-changed-panels';
 import { useDarkPanels } from './use-dark-panels';
 import { useDonePanels } from './use-done-panels';
 import { useHandWiring } from './use-hand-wiring';
@@ -39,6 +40,7 @@ function ChosenDrawing() {
   const evaluation = useEvaluation((all) => all);
   const { view, surfaceId, from, tint } = useDrawing();
   const picked = usePicked();
+  const changed = useChangedPanels();
   const { dark, onMark } = useDarkPanels();
   const done = useDonePanels();
   const hand = useHandWiring();
@@ -71,6 +73,7 @@ function ChosenDrawing() {
       {...shared}
       surfaceId={surface.surfaceId}
       from={from}
+      changed={changed}
       done={done}
       onStroke={wires ? hand.stroke : null}
     />

@@ -18,6 +18,7 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   power: lazy(async () => ({ default: (await import('../chapters/power/PowerPage')).PowerPage })),
   heat: lazy(async () => ({ default: (await import('../chapters/heat/HeatPage')).HeatPage })),
   masses: lazy(async () => ({ default: (await import('../chapters/masses/MassesPage')).MassesPage })),
+  revisions: lazy(async () => ({ default: (await import('../chapters/revisions/RevisionsPage')).RevisionsPage })),
   materials: lazy(async () => ({ default: (await import('../chapters/materials/MaterialsPage')).MaterialsPage })),
   log: lazy(async () => ({ default: (await import('../chapters/log/LogPage')).LogPage })),
 };

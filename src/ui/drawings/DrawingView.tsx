@@ -46,6 +46,8 @@ interface DrawingViewProps {
   readonly onByHand?: (byHand: boolean) => void;
   /** Panels that are dark, as the drawing marks them. */
   readonly dark: DarkMarks | null;
+  /** Outlines round what changed, with what they mean. */
+  readonly changed?: { readonly lines: Lines; readonly words: string } | null;
   /** Given while a press marks panels: the cursor goes there, and the panel is marked. */
   readonly onMark: ((panel: number) => void) | null;
   /** Hatching of what is done, with what it means. */
@@ -69,6 +71,7 @@ export function DrawingView(props: DrawingViewProps) {
     onStroke = null,
     done = null,
   } = props;
+  const { changed = null } = props;
   const selected = picked[0] ?? null;
   const { view, byHand, zoomBy, moveBy, showAll } = useView(drawing.box, size, props.margins, windowRef);
   const { onByHand } = props;
@@ -146,6 +149,7 @@ export function DrawingView(props: DrawingViewProps) {
             {dark !== null && <path className="overlay-dark" d={visiblePath(dark.fields, view, size)} />}
             {dark !== null && <path className="overlay-crosses" d={visiblePath(dark.crosses, view, size)} />}
             {chain !== null && <path className="overlay-chain" d={visiblePath(chain, view, size)} />}
+            {changed !== null && <path className="overlay-changed" d={visiblePath(changed.lines, view, size)} />}
             {picked.length > 0 && (
               <path
                 className={dark === null ? 'overlay-selected' : 'overlay-selected over-dark'}
@@ -165,6 +169,12 @@ export function DrawingView(props: DrawingViewProps) {
         <ViewButtons onCloser={() => zoomBy(1.25)} onFarther={() => zoomBy(0.8)} onAll={showAll} />
         {view !== null && <ScaleBar scale={view.scale} lengths={props.lengths} format={props.format} />}
         <Legend entries={drawing.legend} />
+        {changed !== null && (
+          <span className="board-legend">
+            <i className="dash-box" />
+            {changed.words}
+          </span>
+        )}
         {done !== null && (
           <span className="board-legend">
             <i className="hatch-box" />

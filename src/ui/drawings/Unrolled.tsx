@@ -6,6 +6,7 @@ import { drawUnrolled, type UnrolledDrawing } from '../../sheets/draw-unrolled';
 import type { Lines } from '../../sheets/drawing';
 import type { Format } from '../../sheets/format';
 import { LineBuilder } from '../../sheets/line-builder';
+import { markChangedUnrolled } from '../../sheets/mark-changed';
 import { markDarkUnrolled } from '../../sheets/mark-dark';
 import { markDoneUnrolled } from '../../sheets/mark-done';
 import { type Picked, pickedPanels } from '../../sheets/picked-panels';
@@ -15,6 +16,7 @@ import type { Tint } from '../../sheets/tint-panels';
 import { traceEdges } from '../../sheets/trace-edges';
 import { columnLeftMm, type From, panelUnder, rowTopMm, type StripLayout } from '../../sheets/unrolled-grid';
 import { DrawingView } from './DrawingView';
+import type { MarkedPanels } from './marked-panels';
 import { useSize } from './use-size';
 import { useSteadyParts } from './use-steady-parts';
 import type { Size } from './view';
@@ -38,6 +40,8 @@ export interface UnrolledProps {
   /** Numbers of dark panels; null where none are shown. */
   readonly dark: ArrayLike<number> | null;
   readonly onMark: ((panel: number) => void) | null;
+  /** Null where nothing is outlined for having changed. */
+  readonly changed: MarkedPanels | null;
   /** Null where nothing is hatched. */
   readonly done: Done | null;
   /** Given while runs are wired by hand. */
@@ -70,6 +74,13 @@ export function Unrolled(props: UnrolledProps) {
         ? null
         : { lines: markDoneUnrolled(drawn.grid, drawn.offset, props.done.panels), words: props.done.words },
     [drawn, props.done],
+  );
+  const changed = useMemo(
+    () =>
+      drawn === null || props.changed === null
+        ? null
+        : { lines: markChangedUnrolled(drawn.grid, drawn.offset, props.changed.panels), words: props.changed.words },
+    [drawn, props.changed],
   );
   const outlineOf = useCallback(
     (panels: readonly number[]) => (drawn === null ? noLines : outline(drawn, panels)),
@@ -105,6 +116,7 @@ export function Unrolled(props: UnrolledProps) {
       onSelect={props.onSelect}
       onByHand={setByHand}
       dark={dark}
+      changed={changed}
       onMark={props.onMark}
       done={done}
       onStroke={props.onStroke}

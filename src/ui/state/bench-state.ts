@@ -42,6 +42,16 @@ export interface LogLook {
   readonly step: BuildStep | null;
 }
 
+/** How the page of revisions is looked at; belongs to the screen, never to the plan. */
+export interface ComparedLook {
+  /** Revision that is the old state, by its id; null: the last one issued. */
+  readonly from: string | null;
+  /** Revision that is the new state; null: the plan as it is now. */
+  readonly to: string | null;
+  /** Whether the drawing marks the panels that changed between the old state and now. */
+  readonly marks: boolean;
+}
+
 /** A change that is looked at and not yet made. */
 export interface Preview {
   readonly label: string;
@@ -76,6 +86,7 @@ export interface BenchState {
   readonly drawing: DrawingState;
   readonly faults: FaultsState;
   readonly log: LogLook;
+  readonly compared: ComparedLook;
   /** BCP 47 tag that figures are written in. */
   readonly locale: string;
   /** True while another tab writes this document and this one only follows. */
@@ -110,6 +121,7 @@ export interface BenchActions {
   /** Picks what has this name and brings it into the drawing, at once or when the plan is worked out; a name of nothing picks nothing. */
   seek(name: string): void;
   setFaults(change: Partial<FaultsState>): void;
+  setCompared(change: Partial<ComparedLook>): void;
   /** Marks these panels as dark, or as lit where all of them were dark. */
   toggleDark(panels: readonly number[]): void;
   setLog(look: LogLook): void;

@@ -35,6 +35,7 @@ const emptyState = {
   sought: null,
   faults: { asks: 'lost', marks: 'panel', dark: [] },
   log: { step: 'stands' },
+  compared: { from: null, to: null, marks: false },
   asked: null,
   follows: false,
 } satisfies Partial<BenchState>;

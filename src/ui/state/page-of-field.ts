@@ -26,6 +26,8 @@ const owners: readonly (readonly [start: string, page: PageId])[] = [
   ['materials', 'materials'],
   ['wish', 'wish'],
   ['log', 'log'],
+  ['names', 'revisions'],
+  ['revisions', 'revisions'],
 ];
 
 /** A surface is fed by its node, but for the link. */

@@ -18,6 +18,7 @@ export type PageId =
   | 'heat'
   | 'masses'
   | 'materials'
+  | 'revisions'
   | 'log';
 
 export interface Page {
@@ -142,6 +143,13 @@ export const pages: readonly Page[] = [
     lede: 'Everything that can be counted: needed, spare, owned and still to get.',
     group: 'Build',
     chapters: ['materials'],
+  },
+  {
+    id: 'revisions',
+    title: 'Revisions',
+    lede: 'What was given to the crew and when, which names that holds, and what changed between any two states of the plan.',
+    group: 'Build',
+    chapters: [],
   },
   {
     id: 'log',

@@ -1,3 +1,5 @@
+import type { Change } from '../../calc/compare/change';
+import { compareRevisions, panelsChangedSince, type RevisionsAsked } from '../../calc/compare/compare-revisions';
 import type { Evaluation } from '../../calc/evaluation';
 import type { Build, PanelBuilds } from '../../calc/finder/build';
 import { findBuilds } from '../../calc/finder/find-builds';
@@ -17,6 +19,10 @@ export interface Sweeps {
   /** Asked for these surfaces; null: the whole stage. */
   readonly rates: { readonly asked: readonly string[] | null; readonly item: RateCell; readonly answer: undefined };
   readonly levers: { readonly asked: Topic; readonly item: LeverProgress; readonly answer: LeverAnswer };
+  /** What is otherwise in one state of the plan than in another one; null where it has no such revision. */
+  readonly changes: { readonly asked: RevisionsAsked; readonly item: never; readonly answer: readonly Change[] | null };
+  /** Marks of the panels that changed since a revision, by its id. */
+  readonly marks: { readonly asked: string; readonly item: never; readonly answer: Uint8Array | null };
   /** Files and pictures of the stage; null where pictures for the screen were asked. */
   readonly outputs: { readonly asked: PlanFileAsked; readonly item: OutputsStep; readonly answer: NamedFile | null };
 }
@@ -30,6 +36,24 @@ export type SweepRequest = {
 // biome-ignore lint/correctness/useYield: the list of builds is found in one go.
 function* listBuilds(plan: Plan): Generator<never, readonly PanelBuilds[]> {
   return findBuilds(plan);
+}
+
+// biome-ignore lint/correctness/useYield: two states are compared in one go.
+function* compareStates(
+  plan: Plan,
+  asked: RevisionsAsked,
+  evaluate: (plan: Plan) => Evaluation,
+): Generator<never, readonly Change[] | null> {
+  return compareRevisions(plan, asked, evaluate);
+}
+
+// biome-ignore lint/correctness/useYield: two states are compared in one go.
+function* markChanged(
+  plan: Plan,
+  from: string,
+  evaluate: (plan: Plan) => Evaluation,
+): Generator<never, Uint8Array | null> {
+  return panelsChangedSince(plan, from, evaluate);
 }
 
 /** The steps of one search; between two of them it may be left. */
@@ -47,6 +71,10 @@ export function sweepSteps(
       return rateTable(plan, request.asked, evaluate);
     case 'levers':
       return findLevers(plan, request.asked, evaluate);
+    case 'changes':
+      return compareStates(plan, request.asked, evaluate);
+    case 'marks':
+      return markChanged(plan, request.asked, evaluate);
     case 'outputs':
       return makePlanFile(request.asked, plan, evaluate(plan));
   }

@@ -10,7 +10,7 @@ export function createViewActions({
   setState,
 }: StoreApi<BenchState>): Pick<
   BenchActions,
-  'select' | 'seek' | 'goTo' | 'setDrawing' | 'setFollows' | 'setFaults' | 'setLog' | 'toggleDark'
+  'select' | 'seek' | 'goTo' | 'setDrawing' | 'setFollows' | 'setFaults' | 'setCompared' | 'setLog' | 'toggleDark'
 > {
   return {
     select(selection) {
@@ -22,6 +22,7 @@ export function createViewActions({
       else setState(pickSought(getState(), name, evaluation));
     },
     setLog: (log) => setState({ log }),
+    setCompared: (change) => setState(({ compared }) => ({ compared: { ...compared, ...change } })),
     setFaults: (change) => setState(({ faults }) => ({ faults: { ...faults, ...change } })),
     toggleDark(panels) {
       setState(({ faults }) => {

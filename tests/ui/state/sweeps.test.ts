@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
+import { compareRevisions, panelsChangedSince } from '../../../src/calc/compare/compare-revisions';
 import { createEvaluator } from '../../../src/calc/evaluate';
 import { findBuilds } from '../../../src/calc/finder/find-builds';
 import { findLevers } from '../../../src/calc/levers/find-levers';
 import { rateTable } from '../../../src/calc/rates/rate-table';
 import { type SweepRequest, sweepSteps } from '../../../src/ui/state/sweeps';
 import { samplePlan } from '../../arbitraries/sample-plans';
+import { issue } from '../../calc/names/issue';
 
 const plan = samplePlan('flat');
 const builds = findBuilds(plan)[0]!.builds.slice(0, 1);
@@ -25,6 +27,18 @@ test('sweepSteps gives the same as the searches of the core', () => {
   expect(run({ name: 'builds', asked: null })).toEqual({ items: [], answer: findBuilds(plan) });
   expect(run({ name: 'rates', asked: null })).toEqual(outcome(rateTable(plan, null, evaluate)));
   expect(run({ name: 'levers', asked: 'panels' })).toEqual(outcome(findLevers(plan, 'panels', evaluate)));
+});
+
+test('sweepSteps compares two states of the plan and marks what changed since one', () => {
+  const evaluator = createEvaluator();
+  const issued = issue(plan, evaluator);
+  const [wall] = issued.walls;
+  const higher = { ...issued, walls: [{ ...wall!, bands: [{ ...wall!.bands[0]!, rows: 9 }] }] };
+  const { id } = issued.revisions[0]!;
+  const asked = { from: id, to: null };
+  const steps = (request: SweepRequest) => outcome(sweepSteps(request, higher, evaluator.evaluate)).answer;
+  expect(steps({ name: 'changes', asked })).toEqual(compareRevisions(higher, asked, evaluator.evaluate));
+  expect(steps({ name: 'marks', asked: id })).toEqual(panelsChangedSince(higher, id, evaluator.evaluate));
 });
 
 test.each<SweepRequest>([
