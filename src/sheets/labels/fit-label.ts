@@ -18,10 +18,11 @@ export interface LabelRoom {
 
 /** Height of the em of plain lines: what reads well, and the least that reads at all, 5 points (common practice, no source). */
 const sizes = { most: 4.2, least: 1.76 } as const;
-/** From one size to the next smaller one while words are broken over lines. */
+/** From one size to the next smaller one. */
 const shrinkShare = 0.94;
-/** Size of the name, as a share of that of the others. */
+/** Sizes of the name, and of what cable it is, as shares of that of from and to. */
 const nameShare = 1.7;
+const cableShare = 0.75;
 
 interface Part {
   readonly text: string;
@@ -30,28 +31,44 @@ interface Part {
 }
 
 /**
- * The lines of a label that go into its room: all of its words on a line each, as large as they go; else broken at blanks;
- * else, where that would be too small to read, the name and the far end alone, however small.
+ * The lines of a label that go into its room, as large as they go: name, from and to on a line each, what cable it is in
+ * smaller letters on as many as it takes; else all of them broken at blanks; else, where that would be too small to read,
+ * the name and the far end alone, however small.
  */
 export function fitLabel(words: LabelWords, room: LabelRoom): readonly LabelLine[] {
   const strong = (end: LabelWords['end']) => (words.end === end ? 'strong' : 'sans');
-  const whole: readonly Part[] = [
+  const firm: readonly Part[] = [
     { text: words.name, face: 'strong', share: nameShare },
     { text: words.from, face: strong('from'), share: 1 },
     { text: words.to, face: strong('to'), share: 1 },
-    { text: words.cable, face: 'sans', share: 1 },
   ];
-  const plain = largest(whole, room);
-  if (plain >= sizes.least) return linesOf(whole, plain);
-  for (let size: number = sizes.most; size >= sizes.least; size *= shrinkShare) {
-    const broken = breakParts(whole, size, room.widthMm);
-    if (broken !== null && largest(broken, room) >= size) return linesOf(broken, size);
-  }
+  const cable: Part = { text: words.cable, face: 'sans', share: cableShare };
+  const found =
+    shrunk((size) => within(joined(firm, breakParts([cable], size, room.widthMm)), size, room)) ??
+    shrunk((size) => within(breakParts([...firm, cable], size, room.widthMm), size, room));
+  if (found !== null) return found;
   const short: readonly Part[] = [
     { text: words.name, face: 'strong', share: 1.2 },
     { text: words.far, face: 'sans', share: 1 },
   ];
   return linesOf(short, largest(short, room));
+}
+
+/** The lines at the largest size that has some. */
+function shrunk(linesAt: (size: number) => readonly LabelLine[] | null): readonly LabelLine[] | null {
+  for (let size: number = sizes.most; size >= sizes.least; size *= shrinkShare) {
+    const lines = linesAt(size);
+    if (lines !== null) return lines;
+  }
+  return null;
+}
+
+function within(parts: readonly Part[] | null, size: number, room: LabelRoom): readonly LabelLine[] | null {
+  return parts !== null && largest(parts, room) >= size ? linesOf(parts, size) : null;
+}
+
+function joined(firm: readonly Part[], rest: readonly Part[] | null): readonly Part[] | null {
+  return rest && [...firm, ...rest];
 }
 
 /** The greatest size at which each part goes on one line and all of them go into the room. */

@@ -21,8 +21,8 @@ describe('fitLabel', () => {
     const lines = fitLabel(words, { widthMm: 60, heightMm: 34 });
     expect(lines.map(({ text }) => text)).toEqual([words.name, words.from, words.to, words.cable]);
     expect(lines.map(({ style }) => style.face)).toEqual(['strong', 'strong', 'sans', 'sans']);
-    // 4.2 mm for lines, 1.7 times as much for the name.
-    expect(lines.map(({ style }) => style.sizeMm)).toEqual([7.14, 4.2, 4.2, 4.2]);
+    // 4.2 mm for from and to, 1.7 times as much for the name, 0.75 times for what cable it is.
+    expect(lines.map(({ style }) => style.sizeMm)).toEqual([7.14, 4.2, 4.2, 3.15]);
   });
   it('shrinks first', () => {
     const lines = fitLabel(words, { widthMm: 30, heightMm: 20 });
@@ -30,12 +30,20 @@ describe('fitLabel', () => {
     expect(lines[1]!.style.sizeMm).toBeLessThan(4.2);
     expect(lines[1]!.style.sizeMm).toBeGreaterThan(1.7);
   });
-  it('then breaks lines at blanks', () => {
+  it('breaks what cable it is at blanks first, then the others', () => {
     expect(texts({ widthMm: 14, heightMm: 22 })).toEqual([
+      '3B-04',
+      'from Port 3B-04',
+      'to A C38 R1',
+      'Home run 20 m',
+      '(invented)',
+    ]);
+    expect(texts({ widthMm: 10, heightMm: 22 })).toEqual([
       '3B-04',
       'from Port',
       '3B-04',
-      'to A C38 R1',
+      'to A C38',
+      'R1',
       'Home run 20',
       'm (invented)',
     ]);
