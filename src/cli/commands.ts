@@ -11,6 +11,7 @@ import { pictures } from './pictures';
 import { pixelmap } from './pixelmap';
 import { schedules } from './schedules';
 import { schema } from './schema';
+import { sheets } from './sheets';
 
 const ofPlans: readonly Command[] = [
   check,
@@ -22,6 +23,7 @@ const ofPlans: readonly Command[] = [
   pixelmap,
   mesh,
   drawings,
+  sheets,
   labels,
   schema,
 ];

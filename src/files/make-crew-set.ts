@@ -7,12 +7,14 @@ import { pageSteps } from '../sheets/pages/lay-out-pages';
 import type { Page } from '../sheets/pages/page';
 import { type PaperId, paperById } from '../sheets/pages/papers';
 import type { Inks } from '../sheets/pages/place-drawing';
+import { qrPath } from '../sheets/qr-path';
 import type { DisplayOptions } from '../units/display-options';
 import { formatQuantity } from '../units/format-quantity';
 import type { NamedFile } from './files-to-zip';
 import { pageToSvg } from './page-to-svg';
-import { type PrintFonts, pagesToPdf } from './pages-to-pdf';
+import type { PrintFonts } from './pages-to-pdf';
 import { planFingerprint } from './plan-fingerprint';
+import { encodeShare, shareLink } from './share-link';
 
 export interface CrewSetAsked {
   readonly paper: PaperId;
@@ -20,8 +22,8 @@ export interface CrewSetAsked {
   readonly display: DisplayOptions;
   /** Day of the print by the user's clock, '2026-11-25'. */
   readonly date: string;
-  /** Link to a copy of the plan for the code on the cover; null: there is none. */
-  readonly url: string | null;
+  /** Address of the page, for the code on the cover that opens a copy of the plan; null: no code. */
+  readonly address: string | null;
   /** Parts of the set, by their ids; null: all. */
   readonly parts: readonly string[] | null;
   /** TrueType files for a PDF; null: pages for the screen are asked. */
@@ -37,9 +39,10 @@ export interface PagePicture {
   readonly svg: string;
 }
 
-/** How far it is; and pages, where those are asked. */
+/** How far it is; which parts there are, at first; and pages, where those are asked. */
 export interface CrewSetStep {
   readonly done: number;
+  readonly parts?: readonly { readonly id: string; readonly title: string }[];
   readonly pages?: readonly PagePicture[];
 }
 
@@ -53,7 +56,9 @@ export function* makeCrewSet(
   plan: Plan,
   evaluation: Evaluation,
 ): Generator<CrewSetStep, Promise<NamedFile> | null> {
-  const steps = crewPageSteps(asked, plan, evaluation);
+  const all = crewParts(asked, plan, evaluation);
+  yield { done: 0, parts: all.map(({ id, title }) => ({ id, title })) };
+  const steps = crewPageSteps(asked, plan, evaluation, all);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield { done: step.value * layingOutShare };
   const pages = step.value;
@@ -66,14 +71,26 @@ export function* makeCrewSet(
   return null;
 }
 
-/** The pages of the set; yields the share that is laid out. */
-export function* crewPageSteps(
-  { paper, inks, display, date, url, parts }: Omit<CrewSetAsked, 'fonts'>,
+type Asked = Omit<CrewSetAsked, 'fonts'>;
+
+/** All parts of the set, for this paper. */
+export function crewParts({ paper, display, address }: Asked, plan: Plan, evaluation: Evaluation): readonly CrewPart[] {
+  const url = address === null ? null : shareLink(address, encodeShare(plan), null);
+  return crewSet(plan, evaluation, {
+    display,
+    room: drawingRoom(paperById(paper)),
+    url: url !== null && qrPath(url, 'L') !== null ? url : null,
+  });
+}
+
+/** The pages of those parts that are asked; yields the share that is laid out. */
+export function crewPageSteps(
+  { paper, inks, display, date, parts }: Asked,
   plan: Plan,
   evaluation: Evaluation,
+  all: readonly CrewPart[],
 ): Generator<number, readonly Page[]> {
-  const all = crewSet(plan, evaluation, { display, room: drawingRoom(paperById(paper)), url });
-  return yield* pageSteps(chosen(all, parts), {
+  return pageSteps(parts === null ? all : all.filter(({ id }) => parts.includes(id)), {
     paper,
     inks,
     lengths: plan.lengths,
@@ -95,12 +112,10 @@ export async function crewPdf(
   { paper, date }: Pick<CrewSetAsked, 'paper' | 'date'>,
   { name }: Pick<Plan, 'name'>,
 ): Promise<NamedFile> {
+  // Loaded when first asked for: pages on the screen need none of it.
+  const { pagesToPdf } = await import('./pages-to-pdf');
   const bytes = await pagesToPdf(pages, fonts, { title: `${name}, crew set`, date });
   return { name: `crew set ${paperById(paper).name}.pdf`, bytes };
-}
-
-function chosen(all: readonly CrewPart[], ids: readonly string[] | null): readonly CrewPart[] {
-  return ids === null ? all : all.filter(({ id }) => ids.includes(id));
 }
 
 function pictureOf(page: Page): PagePicture {

@@ -33,6 +33,7 @@ test('the command line has the commands that were agreed', () => {
     'pixelmap',
     'mesh',
     'drawings',
+    'sheets',
     'labels',
     'schema',
     'help',

@@ -4,10 +4,12 @@ import {
   type CrewSetAsked,
   type CrewSetStep,
   crewPageSteps,
+  crewParts,
   crewPdf,
   makeCrewSet,
 } from '../../src/files/make-crew-set';
 import { planFingerprint } from '../../src/files/plan-fingerprint';
+import { decodeShare } from '../../src/files/share-link';
 import { samplePlan } from '../arbitraries/sample-plans';
 import { textsOf } from '../sheets/pages/page-boxes';
 import { printFonts } from '../sheets/pages/print-fonts';
@@ -21,7 +23,7 @@ const asked: CrewSetAsked = {
   inks: 'colour',
   display: { lengths: 'metric', locale: 'en-GB', currency: 'EUR' },
   date: '2026-11-25',
-  url: null,
+  address: null,
   parts: ['cover', 'bill', 'ports'],
   fonts: null,
 };
@@ -46,6 +48,7 @@ test('makeCrewSet hands out every page for the screen, and tells how far it is',
   const shares = steps.map(({ done }) => done);
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
   expect(shares.at(-1)).toBe(1);
+  expect(steps[0]!.parts!.map(({ id }) => id)).toEqual(expect.arrayContaining([...asked.parts!, 'circuits']));
 });
 
 test('makeCrewSet ends with the PDF of the same pages where fonts are given', async () => {
@@ -60,7 +63,7 @@ test('makeCrewSet ends with the PDF of the same pages where fonts are given', as
 });
 
 test('crewPageSteps writes fingerprint, stops and revision of the plan on each page', () => {
-  const { answer: pages } = drained(crewPageSteps(asked, plan, evaluation));
+  const { answer: pages } = drained(crewPageSteps(asked, plan, evaluation, crewParts(asked, plan, evaluation)));
   const stops = evaluation.checks.filter(({ severity }) => severity === 'stop').length;
   for (const { items } of pages) {
     const texts = textsOf(items);
@@ -70,8 +73,22 @@ test('crewPageSteps writes fingerprint, stops and revision of the plan on each p
 });
 
 test('crewPdf names plan and paper', async () => {
-  const { answer: pages } = drained(crewPageSteps({ ...asked, parts: ['cover'] }, plan, evaluation));
+  const { answer: pages } = drained(
+    crewPageSteps({ ...asked, parts: ['cover'] }, plan, evaluation, crewParts(asked, plan, evaluation)),
+  );
   const { name, bytes } = await crewPdf(pages, printFonts, { paper: 'tabloid', date: '2026-11-25' }, plan);
   expect(name).toBe('crew set Tabloid.pdf');
   expect((await readPdf(bytes)).title).toBe(`${plan.name}, crew set`);
+});
+
+test('crewParts puts a code that opens a copy of the plan on the cover, where an address is known', () => {
+  const codes = (address: string | null) =>
+    crewParts({ ...asked, address }, plan, evaluation)[0]!.sheets.flatMap((sheet) =>
+      sheet.kind === 'blocks' ? sheet.blocks.flatMap((block) => (block.kind === 'qr' ? [block.url] : [])) : [],
+    );
+  const [url] = codes('https://plan.example/');
+  expect(url).toMatch(/^https:\/\/plan\.example\/#share=/);
+  const opened = decodeShare(/#share=(.*)$/.exec(url!)![1]!);
+  expect('plan' in opened && opened.plan.name).toBe(plan.name);
+  expect(codes(null)).toEqual([]);
 });
