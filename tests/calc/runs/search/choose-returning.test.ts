@@ -33,3 +33,29 @@ test('chooseReturning asks reach of the entries alone where no wiring can bring 
   // The way home of every last panel counts as cable.
   expect(chosen.cableMm).toBeGreaterThan(alone.cableMm);
 });
+
+test('chooseReturning takes no wiring whose returns drop from above reach, though no bound rules one out', () => {
+  // Five panels in reach and one on top of the first, which has but that neighbour: it is an end of its run, and high.
+  const tooth = block(5, 2, (place) => place % 2 === 0 || place === 1);
+  const limits = { ...aPort(8, 'panels', 400), returns: true };
+  const both = chooseWiring(tooth, { ...limits, lastObeysReach: true }, terms).chosen;
+  expect(both.entriesOutOfReach).toBe(1);
+  const { chosen } = chooseReturning(tooth, limits, terms);
+  expect(chosen.entriesOutOfReach).toBe(0);
+  const entries = Array.from(chosen.start.subarray(0, -1), (at) => chosen.order[at]!);
+  expect(entries).not.toContain(1);
+});
+
+test('chooseReturning brings returns within reach only on the ports there are', () => {
+  // Four panels in reach, two on top of the middle ones, four to a port: up, over and down again leaves a port for each side;
+  // with returns from above two runs of three do.
+  const grid = block(4, 2, (place) => place !== 1 && place !== 7);
+  const limits = { ...aPort(4, 'panels', 400), returns: true };
+  const lastOf = (portsThere: number) => {
+    const { chosen } = chooseReturning(grid, limits, { priority: 'fewest-ports', portsThere });
+    expect(chosen.entriesOutOfReach).toBe(0);
+    return [chosen.ports, lastRows(2, chosen).includes(1)];
+  };
+  expect(lastOf(3)).toEqual([3, false]);
+  expect(lastOf(2)).toEqual([2, true]);
+});
