@@ -15,6 +15,7 @@ import type { DocumentLock } from './document-lock';
 import { findByPlanId } from './find-by-plan-id';
 import type { PlanShelf } from './plan-shelf';
 import type { ReadShare } from './read-share';
+import { ticksKept } from './ticks-kept';
 import { readViewMemory, type TextStore, writeViewMemory } from './view-memory';
 
 export interface DeskParts {
@@ -187,7 +188,13 @@ export function createDesk(parts: DeskParts): Desk {
     }
     const kept = await shelf.read(shared.key).catch(() => null);
     if (kept !== null || shown?.key === shared.key) await openKept(shared.key, page ?? undefined, sought);
-    else await openAsNew({ plan: shared.plan, page: page ?? undefined, sought }, shared.key);
+    else {
+      // What was ticked on an earlier copy is built, whatever the newer plan says.
+      await autosave.flush();
+      const ticks = await ticksKept(shelf, parts.parse, shared.plan.id).catch(() => []);
+      const plan = ticks.length === 0 ? shared.plan : { ...shared.plan, log: { ticks: [...ticks] } };
+      await openAsNew({ plan, page: page ?? undefined, sought }, shared.key);
+    }
   }
 
   /** Opens the kept document of a plan, whatever its key. */

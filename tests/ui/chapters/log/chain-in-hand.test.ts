@@ -21,6 +21,14 @@ test('chainInHand of a port has no place, and of a circuit goes along the power'
   });
 });
 
+test.each([
+  ['jumper C2 R5 to C2 R6', 'Port 1A-02'],
+  ['home run 1A-02', 'Port 1A-02'],
+  ['power jumper C2 R1 to C2 R2', 'Circuit D1-2'],
+])('chainInHand of the cable %s is the chain it lies on', (name, title) => {
+  expect(chainInHand(wall, picked(name))).toMatchObject({ title, at: -1 });
+});
+
 test('chainInHand of a column or of a box is none', () => {
   expect(chainInHand(wall, picked('C2'))).toBeNull();
   expect(chainInHand(wall, picked('distro 1'))).toBeNull();
