@@ -1,14 +1,14 @@
 import { createEvaluator } from '../calc/evaluate';
-import type { Evaluation } from '../calc/evaluation';
-import { type PrintFonts, pagesToPdf } from '../files/pages-to-pdf';
+import { labelsPdf } from '../files/labels-pdf';
 import { scheduleToDataCsv } from '../files/schedule-to-data-csv';
-import type { Plan } from '../plan/plan';
-import { type LabelledCable, labelledKinds } from '../sheets/labels/labelled-cable';
-import { layOutLabels } from '../sheets/labels/lay-out-labels';
+import type { LabelGrid } from '../sheets/labels/label-grid';
+import { labelInputs } from '../sheets/labels/label-inputs';
+import { labelledKinds } from '../sheets/labels/labelled-cable';
 import { listLabelledCables } from '../sheets/labels/list-labelled-cables';
 import { scheduleLabels } from '../sheets/labels/schedule-labels';
 import { startingGrids } from '../sheets/labels/starting-grids';
-import { type Command, exitCodes, type Given } from './command';
+import type { PaperId } from '../sheets/pages/papers';
+import { type Command, exitCodes } from './command';
 import { complainOfStops } from './complain-of-stops';
 import { readPlan } from './read-plan';
 import { writeFile } from './write-file';
@@ -34,7 +34,7 @@ export const labels: Command = {
     const plan = readPlan(file, terminal);
     if (plan === null) return exitCodes.refused;
     const evaluation = createEvaluator().evaluate(plan);
-    const cables = cablesOf(plan, evaluation);
+    const cables = listLabelledCables(labelInputs(plan, evaluation), new Set(labelledKinds));
     if (cables.length === 0) {
       terminal.complain('voussoir: this plan has no cable to label; see check\n');
       return exitCodes.stopped;
@@ -44,29 +44,16 @@ export const labels: Command = {
       terminal.print(scheduleToDataCsv(schedule));
     }
     if (out !== undefined) {
-      const bytes = await labelsPdf(plan, cables, given, terminal.fonts());
-      if (!writeFile(out, { name: 'labels.pdf', bytes }, terminal)) return exitCodes.refused;
+      const codes = { address: given.address ?? null, planId: plan.id, used: 0, hasLines: false };
+      const made = await labelsPdf(plan.name, cables, gridOn(given.paper ?? 'a4'), codes, terminal.fonts());
+      if (!writeFile(out, made, terminal)) return exitCodes.refused;
     }
     complainOfStops(evaluation.checks, terminal);
     return exitCodes.ok;
   },
 };
 
-function cablesOf(plan: Plan, { surfaces, runs, power }: Evaluation): readonly LabelledCable[] {
-  const inputs = { surfaces, runs: runs.results, power: power.results, cables: plan.catalogue.cables };
-  return listLabelledCables(inputs, new Set(labelledKinds));
-}
-
 /** The grid of three columns on the paper, which is cut for both and holds a code beside the text. */
-function labelsPdf(
-  plan: Plan,
-  cables: readonly LabelledCable[],
-  { paper = 'a4', address }: Given,
-  fonts: PrintFonts,
-): Promise<Uint8Array> {
-  const grid = startingGrids.filter((each) => each.paper === paper && each.columns === 3).at(-1)!;
-  const options = { address: address ?? null, planId: plan.id, used: 0, hasLines: false };
-  const sheets = layOutLabels(cables, grid, options)!;
-  const pages = Array.from({ length: sheets.count }, (_, index) => sheets.page(index));
-  return pagesToPdf(pages, fonts, { title: `${plan.name}: labels`, date: null });
+function gridOn(paper: PaperId): LabelGrid {
+  return startingGrids.filter((each) => each.paper === paper && each.columns === 3).at(-1)!;
 }

@@ -27,6 +27,8 @@ export interface LabelOptions {
 export interface LabelSheets {
   readonly labels: number;
   readonly count: number;
+  /** Whether codes are asked for and have room on labels of this size. */
+  readonly hasCodes: boolean;
   readonly page: (index: number) => Page;
 }
 
@@ -47,6 +49,7 @@ export function layOutLabels(
   return {
     labels,
     count,
+    hasCodes: cables[0] !== undefined && codeOf(cables[0]) !== null,
     page(index) {
       const items: PageItem[] = [];
       const boxes: Box[] = [];

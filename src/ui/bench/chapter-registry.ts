@@ -19,6 +19,7 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   heat: lazy(async () => ({ default: (await import('../chapters/heat/HeatPage')).HeatPage })),
   masses: lazy(async () => ({ default: (await import('../chapters/masses/MassesPage')).MassesPage })),
   revisions: lazy(async () => ({ default: (await import('../chapters/revisions/RevisionsPage')).RevisionsPage })),
+  labels: lazy(async () => ({ default: (await import('../chapters/labels/LabelsPage')).LabelsPage })),
   materials: lazy(async () => ({ default: (await import('../chapters/materials/MaterialsPage')).MaterialsPage })),
   log: lazy(async () => ({ default: (await import('../chapters/log/LogPage')).LogPage })),
 };

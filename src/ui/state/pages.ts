@@ -18,6 +18,7 @@ export type PageId =
   | 'heat'
   | 'masses'
   | 'materials'
+  | 'labels'
   | 'revisions'
   | 'log';
 
@@ -143,6 +144,13 @@ export const pages: readonly Page[] = [
     lede: 'Everything that can be counted: needed, spare, owned and still to get.',
     group: 'Build',
     chapters: ['materials'],
+  },
+  {
+    id: 'labels',
+    title: 'Labels',
+    lede: 'A label for both ends of every cable: from, to and length class, with a code that leads to its way.',
+    group: 'Build',
+    chapters: [],
   },
   {
     id: 'revisions',

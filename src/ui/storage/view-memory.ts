@@ -1,5 +1,7 @@
+import type { LabelGrid } from '../../sheets/labels/label-grid';
 import type { DrawingState } from '../state/bench-state';
 import { readPageAddress } from './page-address';
+import { readLabelGrid } from './read-label-grid';
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 
@@ -11,6 +13,8 @@ export interface ViewMemory {
   readonly address: string | null;
   /** Name under which this person ticks in the build log; empty until it is given. */
   readonly who: string;
+  /** Sheet of labels that was used last; null: none yet. */
+  readonly labelGrid: LabelGrid | null;
   /** The short way in was put away. */
   readonly wayInClosed: boolean;
 }
@@ -19,6 +23,7 @@ export const usualView: ViewMemory = {
   theme: 'system',
   drawing: { view: 'unrolled', from: 'behind', tint: 'none', follows: true },
   address: null,
+  labelGrid: null,
   who: '',
   wayInClosed: false,
 };
@@ -38,6 +43,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
     theme?: unknown;
     drawing?: { view?: unknown; from?: unknown; tint?: unknown; follows?: unknown };
     address?: unknown;
+    labelGrid?: unknown;
     who?: unknown;
     wayInClosed?: unknown;
   };
@@ -58,6 +64,7 @@ export function readViewMemory(store: TextStore | null): ViewMemory {
     },
     address: typeof kept.address === 'string' && readPageAddress(kept.address) !== null ? kept.address : null,
     who: typeof kept.who === 'string' ? kept.who.replace(/[\p{Cc}\p{Cs}]/gu, '').slice(0, 60) : '',
+    labelGrid: readLabelGrid(kept.labelGrid),
     wayInClosed: kept.wayInClosed === true,
   };
 }

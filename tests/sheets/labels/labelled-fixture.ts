@@ -1,5 +1,6 @@
 import { createEvaluator } from '../../../src/calc/evaluate';
 import type { Plan } from '../../../src/plan/plan';
+import { labelInputs } from '../../../src/sheets/labels/label-inputs';
 import { type LabelledCable, labelledKinds } from '../../../src/sheets/labels/labelled-cable';
 import { type LabelInputs, listLabelledCables } from '../../../src/sheets/labels/list-labelled-cables';
 import { stageFixture } from '../../arbitraries/evaluation-fixture';
@@ -11,8 +12,7 @@ export function smallStage(change: Partial<LabelInputs> = {}): LabelInputs {
 }
 
 export function labelInputsOf(plan: Plan): LabelInputs {
-  const { surfaces, runs, power } = createEvaluator().evaluate(plan);
-  return { surfaces, runs: runs.results, power: power.results, cables: plan.catalogue.cables };
+  return labelInputs(plan, createEvaluator().evaluate(plan));
 }
 
 export function allLabels(inputs: LabelInputs): readonly LabelledCable[] {

@@ -56,6 +56,17 @@ describe('layOutLabels', () => {
       expect(url).toBe(`https://plan.example/#of=p&${cables[i >> 1]!.item.kind}=${cables[i >> 1]!.item.name}`);
     }
   });
+  it('says where codes have no room', () => {
+    const small = { ...first, rows: 20 };
+    expect(layOutLabels(cables, first, coded)!.hasCodes).toBe(true);
+    expect(layOutLabels(cables, small, coded)!.hasCodes).toBe(false);
+    expect(layOutLabels(cables, first, plain)!.hasCodes).toBe(false);
+    expect(
+      layOutLabels(cables, small, coded)!
+        .page(0)
+        .items.every(({ kind }) => kind === 'text'),
+    ).toBe(true);
+  });
   it('draws a line round each label where it is asked for', () => {
     const [page] = pagesOf(cables.slice(0, 2), first, { ...plain, hasLines: true });
     const [frame] = page!.items as [PagePath];

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { startingGrids } from '../../../src/sheets/labels/starting-grids';
 import { readViewMemory, usualView, type ViewMemory, writeViewMemory } from '../../../src/ui/storage/view-memory';
 
 function storeWith(text: string | null) {
@@ -16,6 +17,7 @@ test('readViewMemory gives what was written', () => {
     theme: 'dark',
     drawing: { view: 'above', from: 'inside', tint: 'leg', follows: false },
     address: 'https://plan.example/',
+    labelGrid: startingGrids[1]!,
     who: 'Ada',
     wayInClosed: true,
   };

@@ -2,11 +2,11 @@ import type { RenderNode } from '../../../calc/nodes/node-result';
 import type { OutputsAsked } from '../../../files/make-outputs';
 import { counted } from '../../../units/counted';
 import { SearchProgress } from '../../bench/SearchProgress';
+import type { OutputFile } from '../../bench/use-output-file';
 import { useBench } from '../../state/use-bench';
 import { useSweep } from '../../state/use-sweep';
 import { Button } from '../../widgets/Button';
 import { PictureCanvas } from './PictureCanvas';
-import type { OutputFile } from './use-output-file';
 
 /** Small enough to be sent at once, large enough to tell where the runs go. */
 const small: OutputsAsked = { make: 'screen-pictures', mostSide: 720, mostPixels: 6_000_000 };

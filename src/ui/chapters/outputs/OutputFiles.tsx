@@ -4,11 +4,11 @@ import { listSchedules } from '../../../sheets/list-schedules';
 import type { Schedule } from '../../../sheets/schedule';
 import { counted } from '../../../units/counted';
 import { downloadBytes } from '../../bench/download-bytes';
+import type { OutputFile } from '../../bench/use-output-file';
 import { useBench } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
 import { Button } from '../../widgets/Button';
 import { FigureTable } from '../../widgets/FigureTable';
-import type { OutputFile } from './use-output-file';
 
 interface OutputFilesProps {
   readonly map: Schedule;

@@ -4,6 +4,7 @@ import { counted } from '../../../units/counted';
 import { ChapterPage, ChapterSection } from '../../bench/ChapterPage';
 import { PlanSchedule } from '../../bench/PlanSchedule';
 import { SearchProgress } from '../../bench/SearchProgress';
+import { useOutputFile } from '../../bench/use-output-file';
 import { showStagePicture, useStagePicture } from '../../state/stage-picture';
 import { useActions } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
@@ -13,7 +14,6 @@ import { DrawingFiles } from './DrawingFiles';
 import { NodePictures } from './NodePictures';
 import { OutputFiles } from './OutputFiles';
 import { StagePictureFile } from './StagePictureFile';
-import { useOutputFile } from './use-output-file';
 import './outputs.css';
 
 /** What a render engine and a crew start from: pixel map, geometry and test pictures, looked at and saved. */

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
-import type { PlanFileAsked } from '../../../files/make-plan-file';
-import { downloadBytes } from '../../bench/download-bytes';
-import { useSay } from '../../bench/notice-context';
-import { useBench } from '../../state/use-bench';
-import { type Sweep, useSweep } from '../../state/use-sweep';
-import { useFormat } from '../../widgets/use-format';
+import type { PlanFileAsked } from '../../files/make-plan-file';
+import { useBench } from '../state/use-bench';
+import { type Sweep, useSweep } from '../state/use-sweep';
+import { useFormat } from '../widgets/use-format';
+import { downloadBytes } from './download-bytes';
+import { useSay } from './notice-context';
 
 export interface OutputFile {
   /** Asks the worker for a file, which is handed to the browser once it is made; another one asked before takes its place. */
@@ -15,7 +15,7 @@ export interface OutputFile {
   readonly share: number;
 }
 
-/** Files of the outputs, made one at a time in the worker. */
+/** Files of the plan, made one at a time in the worker. */
 export function useOutputFile(): OutputFile {
   const plan = useBench((state) => state.plan);
   const say = useSay();
@@ -45,6 +45,7 @@ export function useOutputFile(): OutputFile {
 const types: Readonly<Record<string, string>> = {
   png: 'image/png',
   csv: 'text/csv',
+  pdf: 'application/pdf',
   glb: 'model/gltf-binary',
   zip: 'application/zip',
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
