@@ -32,6 +32,8 @@ export interface CrewSetAsked {
 
 /** A page for the screen. */
 export interface PagePicture {
+  /** From 1. */
+  readonly number: number;
   readonly partId: string;
   readonly title: string;
   readonly widthMm: number;
@@ -64,7 +66,7 @@ export function* makeCrewSet(
   const pages = step.value;
   if (asked.fonts !== null) return crewPdf(pages, asked.fonts, asked, plan);
   for (let first = 0; first < pages.length; first += pagesAStep) {
-    const pictures = pages.slice(first, first + pagesAStep).map(pictureOf);
+    const pictures = pages.slice(first, first + pagesAStep).map((page, i) => pictureOf(page, first + i + 1));
     const share = Math.min(1, (first + pagesAStep) / pages.length);
     yield { done: layingOutShare + (1 - layingOutShare) * share, pages: pictures };
   }
@@ -118,7 +120,7 @@ export async function crewPdf(
   return { name: `crew set ${paperById(paper).name}.pdf`, bytes };
 }
 
-function pictureOf(page: Page): PagePicture {
+function pictureOf(page: Page, number: number): PagePicture {
   const { partId, title, widthMm, heightMm } = page;
-  return { partId, title, widthMm, heightMm, svg: pageToSvg(page) };
+  return { number, partId, title, widthMm, heightMm, svg: pageToSvg(page) };
 }

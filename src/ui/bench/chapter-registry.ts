@@ -22,4 +22,5 @@ export const chapterRegistry: Readonly<Partial<Record<PageId, LazyExoticComponen
   labels: lazy(async () => ({ default: (await import('../chapters/labels/LabelsPage')).LabelsPage })),
   materials: lazy(async () => ({ default: (await import('../chapters/materials/MaterialsPage')).MaterialsPage })),
   log: lazy(async () => ({ default: (await import('../chapters/log/LogPage')).LogPage })),
+  crew: lazy(async () => ({ default: (await import('../chapters/crew/CrewPage')).CrewPage })),
 };

@@ -18,6 +18,7 @@ export type PageId =
   | 'heat'
   | 'masses'
   | 'materials'
+  | 'crew'
   | 'labels'
   | 'revisions'
   | 'log';
@@ -144,6 +145,13 @@ export const pages: readonly Page[] = [
     lede: 'Everything that can be counted: needed, spare, owned and still to get.',
     group: 'Build',
     chapters: ['materials'],
+  },
+  {
+    id: 'crew',
+    title: 'Crew set',
+    lede: 'Everything that the crew gets on paper: drawings to scale, schedules, check sheets; as one PDF, or straight to a printer.',
+    group: 'Build',
+    chapters: [],
   },
   {
     id: 'labels',

@@ -8,6 +8,7 @@ import { findLevers, type LeverProgress } from '../../calc/levers/find-levers';
 import type { LeverAnswer, Topic } from '../../calc/levers/lever';
 import { type RateCell, rateTable } from '../../calc/rates/rate-table';
 import type { NamedFile } from '../../files/files-to-zip';
+import { type CrewSetAsked, type CrewSetStep, makeCrewSet } from '../../files/make-crew-set';
 import type { OutputsStep } from '../../files/make-outputs';
 import { makePlanFile, type PlanFileAsked } from '../../files/make-plan-file';
 import type { Plan } from '../../plan/plan';
@@ -25,6 +26,8 @@ export interface Sweeps {
   readonly marks: { readonly asked: string; readonly item: never; readonly answer: Uint8Array | null };
   /** Files and pictures of the stage; null where pictures for the screen were asked. */
   readonly outputs: { readonly asked: PlanFileAsked; readonly item: OutputsStep; readonly answer: NamedFile | null };
+  /** The crew set as pages for the screen, or as a file; null where pages were asked. */
+  readonly crew: { readonly asked: CrewSetAsked; readonly item: CrewSetStep; readonly answer: NamedFile | null };
 }
 
 export type SweepName = keyof Sweeps;
@@ -75,6 +78,8 @@ export function sweepSteps(
       return compareStates(plan, request.asked, evaluate);
     case 'marks':
       return markChanged(plan, request.asked, evaluate);
+    case 'crew':
+      return makeCrewSet(request.asked, plan, evaluate(plan));
     case 'outputs':
       return makePlanFile(request.asked, plan, evaluate(plan));
   }

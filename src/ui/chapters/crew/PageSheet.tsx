@@ -1,0 +1,12 @@
+import { useEffect, useRef } from 'react';
+
+/** A page of the set as it is printed. What it says is not read out here: the file and the schedules of the book are. */
+export function PageSheet({ svg }: { readonly svg: string }) {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // Parsed as a document of its own, so that nothing in a name becomes part of the page.
+    const drawn = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    box.current?.replaceChildren(document.importNode(drawn, true));
+  }, [svg]);
+  return <div ref={box} className="page-sheet" aria-hidden />;
+}
