@@ -4,7 +4,7 @@ import { findSelection } from '../../state/find-selection';
 import { selectShownEvaluation } from '../../state/selectors';
 import { useBenchStore } from '../../state/use-bench';
 import { readAddress } from '../../storage/address';
-import { useDeskActions } from '../../storage/use-desk';
+import { useDeskStore } from '../../storage/use-desk';
 import { decodePicture } from './decode-picture';
 import { readCode } from './read-code';
 
@@ -49,14 +49,15 @@ export function ScanCode() {
 }
 
 function useFollowCode(): (text: string) => Promise<void> {
-  const desk = useDeskActions();
+  const desk = useDeskStore();
   const { store, actions } = useBenchStore();
   const say = useSay();
   return async (text) => {
     const code = readCode(text);
     if (code.kind === 'link') {
-      await desk.visit(code.hash);
-      sayIfUnknown(readAddress(code.hash).sought);
+      await desk.actions.visit(code.hash);
+      // Where the plan is not here the page says so itself.
+      if (!desk.store.getState().problem) sayIfUnknown(readAddress(code.hash).sought);
     } else if (code.kind === 'name') {
       actions.seek(code.name);
       sayIfUnknown(code.name);

@@ -32,7 +32,7 @@ export function ThingTable() {
   const step = (key: BuildStep): ScheduleColumn => ({
     key,
     title: stepWords[key],
-    widthPx: 148,
+    widthPx: 164,
     words: true,
     cell: (row) => stepCell(rows[row]!, key, moment),
     sortBy: (row) => rows[row]!.steps[key]?.atMs ?? 0,
