@@ -17,7 +17,7 @@ test('sheets writes the set on the paper asked for, with the day of the terminal
   const { code, bytes, terminal } = await written();
   expect(code).toBe(0);
   expect(terminal.output()).toContain('out/crew-set-Letter.pdf');
-  const { pages, title } = await readPdf(bytes!);
+  const { pages, title } = await readPdf(bytes!, 'texts');
   expect(title).toContain('Ferry Lane window');
   expect(pages.length).toBeGreaterThan(8);
   for (const { widthMm, heightMm, texts } of pages) {
@@ -29,7 +29,7 @@ test('sheets writes the set on the paper asked for, with the day of the terminal
 
 test('sheets takes the parts, the day and the inks that it is given', async () => {
   const { bytes } = await written({ parts: 'ports,cover', date: '2027-01-31', options: new Set(['--black']) });
-  const { pages } = await readPdf(bytes!);
+  const { pages } = await readPdf(bytes!, 'texts');
   const texts = pages.map((page) => page.texts.join(' '));
   expect(texts.every((text) => text.includes('2027-01-31'))).toBe(true);
   expect(texts.length).toBeLessThan(5);

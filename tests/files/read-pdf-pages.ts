@@ -31,7 +31,8 @@ export interface PdfFile {
 const mm = (points: number) => (points * 25.4) / 72;
 type Matrix = readonly [number, number, number, number, number, number];
 
-export async function readPdf(bytes: Uint8Array): Promise<PdfFile> {
+/** Without paths, which take their time, where only texts are asked. */
+export async function readPdf(bytes: Uint8Array, wanted: 'all' | 'texts' = 'all'): Promise<PdfFile> {
   const task = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
   const document = await task.promise;
   const { info } = (await document.getMetadata()) as { info: { Title?: string } };
@@ -43,7 +44,7 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfFile> {
     const content = await page.getTextContent({ disableNormalization: true });
     const items = content.items.flatMap((item) => ('str' in item && item.str !== '' ? [item] : []));
     const annotations = (await page.getAnnotations()) as { url?: string; unsafeUrl?: string; rect: number[] }[];
-    const { fnArray, argsArray } = await page.getOperatorList();
+    const operators = wanted === 'all' ? await page.getOperatorList() : { fnArray: [], argsArray: [] };
     pages.push({
       widthMm: mm(right - left),
       heightMm: mm(top - bottom),
@@ -54,7 +55,7 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfFile> {
         yMm: mm(top - (transform[5] as number)),
         longMm: mm(width),
       })),
-      paths: pathsOf(fnArray, argsArray as readonly (readonly unknown[])[], top),
+      paths: pathsOf(operators.fnArray, operators.argsArray as readonly (readonly unknown[])[], top),
       links: annotations.map(({ unsafeUrl, url, rect }) => ({ url: unsafeUrl ?? url ?? '', box: rect.map(mm) })),
     });
   }

@@ -4,6 +4,7 @@ import { createEvaluator } from '../../../src/calc/evaluate';
 import { findBuilds } from '../../../src/calc/finder/find-builds';
 import { findLevers } from '../../../src/calc/levers/find-levers';
 import { rateTable } from '../../../src/calc/rates/rate-table';
+import { type CrewSetAsked, makeCrewSet } from '../../../src/files/make-crew-set';
 import { type SweepRequest, sweepSteps } from '../../../src/ui/state/sweeps';
 import { samplePlan } from '../../arbitraries/sample-plans';
 import { issue } from '../../calc/names/issue';
@@ -39,6 +40,23 @@ test('sweepSteps compares two states of the plan and marks what changed since on
   const steps = (request: SweepRequest) => outcome(sweepSteps(request, higher, evaluator.evaluate)).answer;
   expect(steps({ name: 'changes', asked })).toEqual(compareRevisions(higher, asked, evaluator.evaluate));
   expect(steps({ name: 'marks', asked: id })).toEqual(panelsChangedSince(higher, id, evaluator.evaluate));
+});
+
+test('sweepSteps lays out the crew set, a list of its parts first', () => {
+  const asked: CrewSetAsked = {
+    paper: 'a4',
+    inks: 'black',
+    display: { lengths: 'metric', locale: 'en-GB', currency: 'EUR' },
+    date: '2026-11-25',
+    address: null,
+    parts: ['cover', 'bill'],
+    fonts: null,
+  };
+  const { items, answer } = run({ name: 'crew', asked });
+  expect(structuredClone(items)).toEqual(items);
+  expect(items).toEqual(outcome(makeCrewSet(asked, plan, createEvaluator().evaluate(plan))).items);
+  expect(items[0]).toMatchObject({ done: 0, parts: expect.arrayContaining([{ id: 'cover', title: 'Cover' }]) });
+  expect(answer).toBeNull();
 });
 
 test.each<SweepRequest>([
