@@ -1,7 +1,10 @@
 import type { Page } from '@playwright/test';
+import { dragByTouch } from './support/drag-by-touch';
 import { expectAccessible } from './support/expect-accessible';
 import { goToChapter } from './support/go-to-chapter';
+import { goToChapterOnPhone, phone, showLeaf } from './support/on-phone';
 import { openWorkbench } from './support/open-workbench';
+import { spotOf } from './support/spot-of';
 import { expect, test } from './support/test';
 
 const drawing = (page: Page) => page.getByRole('application');
@@ -81,6 +84,33 @@ test('a press on the drawing marks a panel and one more lights it again; marks o
   await expect(page.getByText('No panel is marked as dark.')).toBeVisible();
 });
 
+test('a rectangle of panels is marked by drag and by the keyboard, and the drawing stays where it is', async ({
+  page,
+}) => {
+  await openWorkbench(page);
+  await goToChapter(page, 'What goes dark');
+  await ask(page, 'Panels are dark');
+  await page.getByRole('switch', { name: 'A drag on Unrolled marks a rectangle' }).check();
+  const from = await spotOf(page, 'A C10 R3');
+  const to = await spotOf(page, 'A C14 R6');
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 5 });
+  await expect(page.locator('.overlay-stroke')).toHaveAttribute('d', /M/);
+  await page.mouse.up();
+  // Columns 10 to 14 and rows 3 to 6.
+  await expect(page.getByText('20 panels are marked as dark.')).toBeVisible();
+  expect(await spotOf(page, 'A C10 R3')).toEqual(from);
+
+  // From C10 R3 two columns on and one row up: all of them are dark, and so they are lit again.
+  await drawing(page).focus();
+  await page.keyboard.press('Enter');
+  for (const key of ['ArrowLeft', 'ArrowLeft', 'ArrowUp']) await page.keyboard.press(`Shift+${key}`);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('14 panels are marked as dark.')).toBeVisible();
+  await expectAccessible(page);
+});
+
 test('the ten worst failures lead to what they darken', async ({ page }) => {
   await openWorkbench(page);
   await goToChapter(page, 'What goes dark');
@@ -91,4 +121,20 @@ test('the ten worst failures lead to what they darken', async ({ page }) => {
   const lost = await line!.getByRole('cell').first().textContent();
   await line!.getByRole('button').click();
   await expect(row(page, 'The stage')).toContainText(lost!);
+});
+
+test.describe('by touch', () => {
+  test.use(phone);
+
+  test('a finger marks a rectangle of panels', async ({ page }) => {
+    await openWorkbench(page);
+    await goToChapterOnPhone(page, 'What goes dark');
+    await page.getByRole('button', { name: 'Panels are dark' }).tap();
+    await page.getByRole('switch', { name: 'A drag on Unrolled marks a rectangle' }).tap();
+    await showLeaf(page, 'Drawing');
+    await dragByTouch(page, await spotOf(page, 'A C3 R1'), await spotOf(page, 'A C5 R2'));
+    await expect(page.locator('.overlay-dark')).toHaveAttribute('d', /M/);
+    await showLeaf(page, 'Book');
+    await expect(page.getByText('6 panels are marked as dark.')).toBeVisible();
+  });
 });

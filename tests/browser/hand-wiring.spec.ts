@@ -1,7 +1,10 @@
 import type { Page } from '@playwright/test';
+import { dragByTouch } from './support/drag-by-touch';
 import { goToChapter } from './support/go-to-chapter';
+import { goToChapterOnPhone, phone, showLeaf } from './support/on-phone';
 import { openWorkbench } from './support/open-workbench';
 import { dropFile, fixture } from './support/plan-file';
+import { findByName, spotOf } from './support/spot-of';
 import { expect, test } from './support/test';
 
 async function openRuns(page: Page): Promise<void> {
@@ -9,13 +12,6 @@ async function openRuns(page: Page): Promise<void> {
   await dropFile(page, fixture('plans/flat.json'));
   await goToChapter(page, 'Runs');
   await page.getByRole('switch', { name: 'A drag on Unrolled wires' }).check();
-}
-
-async function find(page: Page, text: string): Promise<void> {
-  await page.keyboard.press('Control+k');
-  await page.getByRole('dialog', { name: 'Find' }).getByRole('combobox').fill(text);
-  await page.keyboard.press('Enter');
-  await expect(page.getByRole('dialog', { name: 'Find' })).toBeHidden();
 }
 
 const runCount = (page: Page) => page.getByText(/^\d+ ports?; least possible \d+$/);
@@ -26,7 +22,7 @@ test('a run is cut and joined again by two presses of the keyboard each, and und
   const drawing = page.getByRole('application');
   await drawing.focus();
   // From the entry of the first run to the panel above it, which follows it.
-  await find(page, 'C1 R1');
+  await findByName(page, 'C1 R1');
   await drawing.focus();
   await page.keyboard.press('Enter');
   await page.keyboard.press('Shift+ArrowUp');
@@ -59,16 +55,9 @@ test('a drag from a panel to the next cuts the run between them, and does not mo
   expect(await drawing.locator('svg').first().getAttribute('data-scale')).toBe(scale);
 });
 
-/** The middle of a panel in the drawing. */
-async function spotOf(page: Page, name: string): Promise<{ x: number; y: number }> {
-  await find(page, name);
-  const { x, y, width, height } = (await page.locator('.overlay-selected').boundingBox())!;
-  return { x: x + width / 2, y: y + height / 2 };
-}
-
 test('one zone is pinned to a way by hand and left to the search again', async ({ page }) => {
   await openRuns(page);
-  await find(page, 'C1 R1');
+  await findByName(page, 'C1 R1');
   const zone = page.getByRole('region', { name: 'Wire by hand' }).getByRole('combobox');
   await expect(zone).toHaveValue('');
   await zone.selectOption({ index: 1 });
@@ -76,4 +65,32 @@ test('one zone is pinned to a way by hand and left to the search again', async (
   await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
   await zone.selectOption({ label: 'as the search chooses' });
   await expect(zone).toHaveValue('');
+});
+
+test.describe('by touch', () => {
+  test.use(phone);
+
+  test('a finger that goes from a panel to the next cuts the run between them, and joins it again', async ({
+    page,
+  }) => {
+    await openWorkbench(page);
+    await dropFile(page, fixture('plans/flat.json'));
+    await goToChapterOnPhone(page, 'Runs');
+    await expect(runCount(page)).toHaveText(/^4 ports/);
+    await page.getByRole('switch', { name: 'A drag on Unrolled wires' }).tap();
+    await showLeaf(page, 'Drawing');
+    const [from, to] = [await spotOf(page, 'C1 R1'), await spotOf(page, 'C1 R2')];
+    const scale = () => page.getByRole('application').locator('svg').first().getAttribute('data-scale');
+    const before = await scale();
+    await dragByTouch(page, from, to);
+    await expect(page.getByText('Changed by hand.')).toBeVisible();
+    expect(await scale()).toBe(before);
+    await showLeaf(page, 'Book');
+    await expect(runCount(page)).toHaveText(/^5 ports/);
+
+    await showLeaf(page, 'Drawing');
+    await dragByTouch(page, to, from);
+    await showLeaf(page, 'Book');
+    await expect(runCount(page)).toHaveText(/^4 ports/);
+  });
 });

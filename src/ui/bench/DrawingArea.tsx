@@ -1,6 +1,7 @@
 import { lazy, Suspense, useMemo } from 'react';
 import { panelAt } from '../../calc/surfaces/panel-at';
 import { stageParts } from '../../sheets/stage-parts';
+import type { UnrolledStroke } from '../drawings/Unrolled';
 import { useActions, useBench } from '../state/use-bench';
 import { useDrawing } from '../state/use-drawing';
 import { useEvaluation } from '../state/use-evaluation';
@@ -41,7 +42,7 @@ function ChosenDrawing() {
   const { view, surfaceId, from, tint } = useDrawing();
   const picked = usePicked();
   const changed = useChangedPanels();
-  const { dark, onMark } = useDarkPanels();
+  const { dark, onMark, onBand } = useDarkPanels();
   const done = useDonePanels();
   const hand = useHandWiring();
   const wires = useBench((state) => state.page === 'runs' && state.drawing.wires);
@@ -64,6 +65,8 @@ function ChosenDrawing() {
     actions.select(panel && { kind: 'panel', index: panel.index, name: panel.name });
   };
   const shared = { parts, tint, format, picked, onSelect, dark, onMark };
+  const marking: UnrolledStroke | null = onBand && { does: 'marks', onStroke: onBand };
+  const stroke: UnrolledStroke | null = wires ? { does: 'wires', onStroke: hand.stroke } : marking;
   // Another document begins with all of it in view.
   if (view === 'stage') return <Stage key={documentKey} {...shared} pictures={pictures} />;
   if (view === 'above') return <FromAbove key={documentKey} {...shared} />;
@@ -75,7 +78,7 @@ function ChosenDrawing() {
       from={from}
       changed={changed}
       done={done}
-      onStroke={wires ? hand.stroke : null}
+      stroke={stroke}
     />
   );
 }

@@ -11,6 +11,8 @@ export interface DarkPanels {
   readonly dark: ArrayLike<number> | null;
   /** Marks what hangs together with a panel; null while a press only picks. */
   readonly onMark: ((panel: number) => void) | null;
+  /** Marks all panels of a rectangle; null while a drag moves the drawing. */
+  readonly onBand: ((panels: readonly number[]) => void) | null;
 }
 
 /** What is dark in the drawing: on the page of faults what the picked part takes along, or what was marked by hand. */
@@ -21,11 +23,15 @@ export function useDarkPanels(): DarkPanels {
   const faults = useBench((state) => state.faults);
   const { toggleDark } = useActions();
   return useMemo(() => {
-    if (!isShown) return { dark: null, onMark: null };
+    if (!isShown) return { dark: null, onMark: null, onBand: null };
     if (faults.asks === 'cause') {
-      return { dark: faults.dark, onMark: (panel) => toggleDark(panelsMarked(evaluation, faults.marks, panel)) };
+      return {
+        dark: faults.dark,
+        onMark: (panel) => toggleDark(panelsMarked(evaluation, faults.marks, panel)),
+        onBand: faults.bands ? toggleDark : null,
+      };
     }
     const culprit = selection && culpritOfSelection(evaluation, selection);
-    return { dark: culprit && darkBy(faultModelOf(evaluation), culprit), onMark: null };
+    return { dark: culprit && darkBy(faultModelOf(evaluation), culprit), onMark: null, onBand: null };
   }, [isShown, faults, selection, evaluation, toggleDark]);
 }

@@ -12,12 +12,17 @@ import { Shapes } from './Shapes';
 import { Texts } from './Texts';
 import { textHeights } from './text-heights';
 import { usePointer } from './use-pointer';
-import { useStroke } from './use-stroke';
+import { type StrokeTask, useStroke } from './use-stroke';
 import { useView } from './use-view';
 import { ViewButtons } from './ViewButtons';
 import { type Margins, type Size, toDrawing } from './view';
 import { visiblePath } from './visible-path';
 import './drawings.css';
+
+/** What a drag does, and in words what Enter does instead of it. */
+export interface DrawingStroke extends StrokeTask {
+  readonly byKeyboard: string;
+}
 
 interface DrawingViewProps {
   readonly drawing: Drawing;
@@ -52,8 +57,8 @@ interface DrawingViewProps {
   readonly onMark: ((panel: number) => void) | null;
   /** Hatching of what is done, with what it means. */
   readonly done?: { readonly lines: Lines; readonly words: string } | null;
-  /** Given while runs are wired by hand: told the panels of a drag, or two of the keyboard, from neighbour to neighbour. */
-  readonly onStroke?: ((panels: readonly number[]) => void) | null;
+  /** Given while a drag, or two presses of the keyboard, wire or mark. */
+  readonly stroke?: DrawingStroke | null;
 }
 
 /** A drawing in a window: zoom and pan by wheel, fingers, drag, keys and buttons; hover and selection as overlays of their own. */
@@ -68,7 +73,7 @@ export function DrawingView(props: DrawingViewProps) {
     onSelect,
     dark,
     onMark,
-    onStroke = null,
+    stroke: strokeTask = null,
     done = null,
   } = props;
   const { changed = null } = props;
@@ -86,12 +91,12 @@ export function DrawingView(props: DrawingViewProps) {
     const panel = props.panelUnder(xMm, yMm);
     return panel < 0 ? null : panel;
   };
-  const stroke = useStroke(selected, panelAtPixel, onStroke);
+  const stroke = useStroke(selected, panelAtPixel, strokeTask);
   const pointer = usePointer({
     zoomBy,
     moveBy,
     onClick: (x, y) => pressPanel(panelAtPixel(x, y), props),
-    onStroke: onStroke === null ? null : (spot, phase) => stroke.draw(spot.x, spot.y, phase),
+    onStroke: strokeTask === null ? null : (spot, phase) => stroke.draw(spot.x, spot.y, phase),
     onHover: (spot) => setHovered(spot === null ? null : panelAtPixel(spot.x, spot.y)),
   });
   const texts = useMemo(
@@ -121,8 +126,8 @@ export function DrawingView(props: DrawingViewProps) {
     else if (event.key === '+' || event.key === '=') zoomBy(1.25);
     else if (event.key === '-') zoomBy(0.8);
     else if (event.key === '0') showAll();
+    else if (event.key === 'Enter' && strokeTask !== null && selected !== null) stroke.press();
     else if ((event.key === ' ' || event.key === 'Enter') && onMark !== null && selected !== null) onMark(selected);
-    else if (event.key === 'Enter' && onStroke !== null && selected !== null) stroke.press();
     else if (event.key === 'Escape' && stroke.held !== null) stroke.letGo();
     else if (event.key === 'Escape' && selected !== null) onSelect(null);
     else return;
@@ -136,7 +141,7 @@ export function DrawingView(props: DrawingViewProps) {
         ref={windowRef}
         className="board-window"
         role="application"
-        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel${onMark === null ? '' : ', space marks it as dark'}${onStroke === null ? '' : ', Enter on one panel and then on its neighbour joins two runs or cuts one'}.`}
+        aria-label={`${drawing.title}, ${drawing.notes.join(', ')}. Arrow keys move, plus and minus zoom, 0 shows all, Shift with an arrow goes to the next panel${onMark === null ? '' : ', space marks it as dark'}${strokeTask === null ? '' : `, ${strokeTask.byKeyboard}`}.`}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys for moving and zooming
         tabIndex={0}
         onKeyDown={onKeyDown}

@@ -9,13 +9,14 @@ import { LineBuilder } from '../../sheets/line-builder';
 import { markChangedUnrolled } from '../../sheets/mark-changed';
 import { markDarkUnrolled } from '../../sheets/mark-dark';
 import { markDoneUnrolled } from '../../sheets/mark-done';
+import { panelsBetween } from '../../sheets/panels-between';
 import { type Picked, pickedPanels } from '../../sheets/picked-panels';
 import type { StageParts } from '../../sheets/stage-parts';
 import { stripsForSheet } from '../../sheets/strips-for-sheet';
 import type { Tint } from '../../sheets/tint-panels';
 import { traceEdges } from '../../sheets/trace-edges';
 import { columnLeftMm, type From, panelUnder, rowTopMm, type StripLayout } from '../../sheets/unrolled-grid';
-import { DrawingView } from './DrawingView';
+import { type DrawingStroke, DrawingView } from './DrawingView';
 import type { MarkedPanels } from './marked-panels';
 import { useSize } from './use-size';
 import { useSteadyParts } from './use-steady-parts';
@@ -26,6 +27,11 @@ export interface Done {
   /** By panel through all surfaces, 1 where it is done. */
   readonly panels: ArrayLike<number>;
   readonly words: string;
+}
+
+export interface UnrolledStroke {
+  readonly does: 'wires' | 'marks';
+  readonly onStroke: (panels: readonly number[]) => void;
 }
 
 export interface UnrolledProps {
@@ -44,8 +50,8 @@ export interface UnrolledProps {
   readonly changed: MarkedPanels | null;
   /** Null where nothing is hatched. */
   readonly done: Done | null;
-  /** Given while runs are wired by hand. */
-  readonly onStroke: ((panels: readonly number[]) => void) | null;
+  /** Given while a drag wires runs by hand, or marks all panels of a rectangle. */
+  readonly stroke: UnrolledStroke | null;
 }
 
 const margins = { left: 34, right: 74, top: 6, bottom: 8 };
@@ -119,7 +125,7 @@ export function Unrolled(props: UnrolledProps) {
       changed={changed}
       onMark={props.onMark}
       done={done}
-      onStroke={props.onStroke}
+      stroke={strokeOf(props.stroke, drawn)}
     />
   );
 }
@@ -152,6 +158,24 @@ function heightOf(parts: StageParts, surfaceId: string): number {
   if (wall !== undefined) return wall.baseMm + wall.heightMm;
   const table = parts.surfaces.surfaces.find((one) => one.surfaceId === surfaceId);
   return (table?.rows ?? 1) * (table?.types[0]?.heightMm ?? 1);
+}
+
+/** Wiring goes from neighbour to neighbour, marking takes all between two corners. */
+function strokeOf(stroke: UnrolledStroke | null, { grid, offset }: UnrolledDrawing): DrawingStroke | null {
+  if (stroke === null) return null;
+  const { onStroke } = stroke;
+  if (stroke.does === 'wires') {
+    return { onStroke, byKeyboard: 'Enter on one panel and then on its neighbour joins two runs or cuts one' };
+  }
+  const isHere = (panel: number) => panel >= offset && panel < offset + grid.table.count;
+  return {
+    onStroke,
+    between: (one, other) =>
+      isHere(one) && isHere(other)
+        ? panelsBetween(grid.table, one - offset, other - offset).map((local) => local + offset)
+        : [one],
+    byKeyboard: 'Enter on one panel and then on another marks all between them',
+  };
 }
 
 const noLines = new LineBuilder().build();

@@ -32,6 +32,8 @@ export interface FaultsState {
   readonly asks: 'lost' | 'cause';
   /** What a press on the drawing marks as dark, or as lit again. */
   readonly marks: 'panel' | 'run' | 'column';
+  /** True while a drag on Unrolled marks all panels of a rectangle. */
+  readonly bands: boolean;
   /** Numbers of the panels picked as dark, in rising order. */
   readonly dark: readonly number[];
 }

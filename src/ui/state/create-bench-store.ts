@@ -33,7 +33,7 @@ const emptyState = {
   preview: null,
   selection: null,
   sought: null,
-  faults: { asks: 'lost', marks: 'panel', dark: [] },
+  faults: { asks: 'lost', marks: 'panel', bands: false, dark: [] },
   log: { step: 'stands' },
   compared: { from: null, to: null, marks: false },
   asked: null,

@@ -4,6 +4,7 @@ import { useActions, useBench } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
 import { Button } from '../../widgets/Button';
 import { SegmentChoice } from '../../widgets/SegmentChoice';
+import { SwitchField } from '../../widgets/SwitchField';
 import { TextField } from '../../widgets/TextField';
 
 const marks: readonly { readonly value: FaultsState['marks']; readonly label: string }[] = [
@@ -30,6 +31,14 @@ export function DarkMarking() {
         />
       </div>
       <div className="fields">
+        <SwitchField
+          label="A drag on Unrolled marks a rectangle"
+          value={faults.bands}
+          onCommit={(bands) => {
+            setFaults({ bands });
+            return null;
+          }}
+        />
         <TextField
           label="Mark by name"
           value=""
@@ -57,7 +66,8 @@ export function DarkMarking() {
         )}
       </div>
       <p className="quiet">
-        By keyboard: in the drawing, Shift with an arrow goes from panel to panel and space marks it.
+        By keyboard: in the drawing, Shift with an arrow goes from panel to panel and space marks it.{' '}
+        {faults.bands && 'Enter holds a corner, Shift with an arrow extends the rectangle, and Enter marks it.'}
       </p>
     </>
   );
