@@ -1,12 +1,13 @@
 import { useMemo, useState } from 'react';
 import type { Change } from '../../../calc/compare/change';
+import type { Cell } from '../../../sheets/schedule';
 import { type ChangedFormats, scheduleChanges } from '../../../sheets/schedule-changes';
 import { formatQuantity } from '../../../units/format-quantity';
 import type { Unit } from '../../../units/unit';
 import { downloadBytes } from '../../bench/download-bytes';
 import { useActions } from '../../state/use-bench';
 import { Button } from '../../widgets/Button';
-import { ChoiceField } from '../../widgets/ChoiceField';
+import { type Choice, ChoiceField } from '../../widgets/ChoiceField';
 import { columnWidthPx } from '../../widgets/column-width';
 import { useDisplayOptions } from '../../widgets/display-context';
 import { ScheduleTable } from '../../widgets/ScheduleTable';
@@ -22,6 +23,9 @@ export interface ChangesTableProps {
   /** True where the new state is the plan as it is now, so that its names can be picked. */
   readonly leads: boolean;
 }
+
+/** So narrow that both states stand side by side; the picked row is said in full below the table. */
+const mostPx: Readonly<Record<string, number>> = { name: 130, before: 150, after: 150 };
 
 const everything: ChangeFilter = { kind: 'all', what: 'all' };
 
@@ -42,7 +46,7 @@ export function ChangesTable({ changes, currencies, title, leads }: ChangesTable
     key,
     title: head,
     words: true,
-    widthPx: columnWidthPx(head, firstTexts(schedule, place)),
+    widthPx: Math.min(mostPx[key] ?? 90, columnWidthPx(head, firstTexts(schedule, place))),
     cell: (row: number) => String(schedule.row(row)[place] ?? ''),
     sortBy: (row: number) => schedule.row(row)[place] ?? '',
   }));
@@ -68,38 +72,50 @@ export function ChangesTable({ changes, currencies, title, leads }: ChangesTable
         <ChoiceField
           label="Change"
           value={filter.kind}
-          choices={choicesOf(
-            countBy(changes, ({ kind }) => kind),
-            changes.length,
-          )}
+          choices={choicesOf(filterChanges(changes, { ...filter, kind: 'all' }), ({ kind }) => kind, filter.kind)}
           onCommit={(kind) => choose({ kind })}
         />
         <ChoiceField
           label="Of what"
           value={filter.what}
-          choices={choicesOf(
-            countBy(changes, ({ what }) => what),
-            changes.length,
-          )}
+          choices={choicesOf(filterChanges(changes, { ...filter, what: 'all' }), ({ what }) => what, filter.what)}
           onCommit={(what) => choose({ what })}
         />
       </div>
-      <div className="table-actions">
+      <div className="table-actions changes-actions">
         <Button small onClick={saveCsv} disabled={shown.length === 0}>
           Save as CSV
         </Button>
       </div>
       <ScheduleTable label="What changed" columns={columns} count={shown.length} picked={picked} onPick={onPick} />
+      {picked !== null && <ChangeInFull cells={schedule.row(picked)} />}
     </>
   );
 }
 
-/** Every key that comes up with its count, behind 'all'. */
-function choicesOf<Key extends string>(counts: ReadonlyMap<Key, number>, total: number) {
-  return [
-    { value: 'all' as const, label: `all (${total})` },
-    ...Array.from(counts, ([value, count]) => ({ value, label: `${value} (${count})` })),
-  ];
+/** One change in all its words. */
+function ChangeInFull({ cells }: { readonly cells: readonly Cell[] }) {
+  const [kind, what, name, before, after] = cells;
+  return (
+    <dl className="change-in-full" aria-label="Picked change">
+      <dt>
+        {what} {name}, {kind}
+      </dt>
+      {before !== null && <dd>before: {before}</dd>}
+      {after !== null && <dd>after: {after}</dd>}
+    </dl>
+  );
+}
+
+/** Every key that comes up with its count, behind 'all'; the chosen one is there even where it comes up no more. */
+function choicesOf<Key extends string>(
+  changes: readonly Change[],
+  keyOf: (change: Change) => Key,
+  chosen: Key | 'all',
+): readonly Choice<Key | 'all'>[] {
+  const counts = new Map<Key | 'all', number>([['all', changes.length], ...countBy(changes, keyOf)]);
+  if (!counts.has(chosen)) counts.set(chosen, 0);
+  return Array.from(counts, ([value, count]) => ({ value, label: `${value} (${count})` }));
 }
 
 function firstTexts({ count, row }: ReturnType<typeof scheduleChanges>, place: number): readonly string[] {
