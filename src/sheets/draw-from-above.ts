@@ -28,7 +28,13 @@ export function drawFromAbove(parts: StageParts, tint: Tint, format: Format): Dr
     marks: [],
     dimensions: [...site.dimensions, ...inside.dimensions, ...overall],
     labels: [ceilings.labels, site.labels, ...walls.labels],
-    notes: ['seen from above: up is plan +y', ...(parts.ceilings.length > 0 ? ['dashed: hangs overhead'] : [])],
+    notes: [
+      'seen from above: up is plan +y',
+      ...(parts.ceilings.length > 0 ? ['dashed: hangs overhead'] : []),
+      ...(parts.walls.length > 0 && parts.hall.walkwayMm > 0
+        ? [`fine dashes behind a wall: walkway of ${format(parts.hall.walkwayMm, 'mm')}`]
+        : []),
+    ],
     legend: [],
   };
 }

@@ -1,7 +1,13 @@
 import type { Box, Drawing } from './drawing';
 
 /** The rectangle round everything in a drawing but its texts and the ticks of its dimensions; its box where it holds nothing. */
-export function drawingExtent({ fills, strokes, marks, dimensions, box }: Drawing): Box {
+export function drawingExtent({
+  fills,
+  strokes,
+  marks,
+  dimensions,
+  box,
+}: Pick<Drawing, 'fills' | 'strokes' | 'marks' | 'dimensions' | 'box'>): Box {
   let leftMm = Number.POSITIVE_INFINITY;
   let topMm = Number.POSITIVE_INFINITY;
   let rightMm = Number.NEGATIVE_INFINITY;

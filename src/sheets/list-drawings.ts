@@ -1,4 +1,5 @@
 import type { SurfaceSet, SurfaceTable } from '../calc/surfaces/surface-table';
+import { drawElevation } from './draw-elevation';
 import { drawFromAbove } from './draw-from-above';
 import { drawUnrolled } from './draw-unrolled';
 import type { Drawing } from './drawing';
@@ -16,12 +17,18 @@ export interface ListedDrawing {
   readonly draw: (parts: StageParts, format: Format, reduction: number) => Drawing;
 }
 
+const elevationSides = [
+  ['front', 'the-open-side'],
+  ['back', 'behind'],
+  ['right', 'the-side'],
+] as const;
+
 /** Room above and below a surface for texts and home runs, in mm of the paper. */
 const aboveMm = 8;
 const belowMm = 10;
 
 /**
- * The stage from above, and every surface with panels laid flat in one piece, seen from both sides; panels are tinted by
+ * The stage from above and level, and every surface with panels laid flat in one piece, seen from both sides; panels are tinted by
  * processor. Empty where there are no panels.
  */
 export function listDrawings({ surfaces, total }: SurfaceSet): readonly ListedDrawing[] {
@@ -32,6 +39,13 @@ export function listDrawings({ surfaces, total }: SurfaceSet): readonly ListedDr
       label: 'Stage from above',
       draw: (parts, format) => drawFromAbove(parts, 'processor', format),
     },
+    ...elevationSides.map(
+      ([side, name]): ListedDrawing => ({
+        name: `elevation-from-${name}`,
+        label: `Stage level, from ${name.replaceAll('-', ' ')}`,
+        draw: (parts, format, reduction) => drawElevation(parts, side, reduction, format)!,
+      }),
+    ),
     ...surfaces
       .filter(({ count }) => count > 0)
       .flatMap((table) => (['behind', 'inside'] as const).map((from) => unrolled(table, from))),

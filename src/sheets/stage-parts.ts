@@ -20,6 +20,8 @@ export interface StageParts {
   readonly reachMm: number;
   readonly ceilingEntry: Plan['signal']['ceilingEntry'];
   readonly lengths: Plan['lengths'];
+  /** Ceilings as they are planned, for the heights of their travel. */
+  readonly plannedCeilings: Plan['ceilings'];
 }
 
 export function stageParts(plan: Plan, evaluation: Evaluation): StageParts {
@@ -35,5 +37,6 @@ export function stageParts(plan: Plan, evaluation: Evaluation): StageParts {
     reachMm: plan.signal.reachMm,
     ceilingEntry: plan.signal.ceilingEntry,
     lengths: plan.lengths,
+    plannedCeilings: plan.ceilings,
   };
 }

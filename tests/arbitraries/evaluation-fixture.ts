@@ -51,6 +51,7 @@ export function stageFixture(options: FixtureOptions): StageParts {
     reachMm: 2_100,
     ceilingEntry: 'bottom',
     lengths: options.lengths ?? 'metric',
+    plannedCeilings: [],
   };
 }
 

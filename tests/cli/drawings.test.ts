@@ -13,10 +13,12 @@ test('drawings writes DXF that an outside reader takes, and names each file', ()
   const terminal = givenTerminal({ 'plan.json': flat });
   expect(drawings.run(given, terminal)).toBe(0);
   const names = [...terminal.written.keys()];
-  expect(names.slice(0, 3)).toEqual([
+  expect(names.slice(0, 5)).toEqual([
     'out/from-above.dxf',
+    'out/elevation-from-the-open-side.dxf',
+    'out/elevation-from-behind.dxf',
+    'out/elevation-from-the-side.dxf',
     'out/A-unrolled-from-behind.dxf',
-    'out/A-unrolled-from-inside.dxf',
   ]);
   expect(terminal.output().trimEnd().split('\n')).toHaveLength(names.length);
   for (const bytes of terminal.written.values()) expect(readDxf(decode(bytes)).entities.length).toBeGreaterThan(10);

@@ -9,10 +9,13 @@ const format = (mm: number) => `${Math.round(mm)} mm`;
 const parts = stageFixture({ columns: 6, rows: 4, jointDeg: 2, zoneColumns: 3, ceilingDiameterMm: 3000 });
 const decode = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
 
-test('drawingFiles makes the stage from above and each surface from both its sides', () => {
+test('drawingFiles makes the stage from above, level from three sides, and each surface from both its sides', () => {
   const names = [...drawingFiles(parts, format, 'dxf')].map(({ name }) => name);
   expect(names).toEqual([
     'from-above.dxf',
+    'elevation-from-the-open-side.dxf',
+    'elevation-from-behind.dxf',
+    'elevation-from-the-side.dxf',
     'A-unrolled-from-behind.dxf',
     'A-unrolled-from-inside.dxf',
     'B-unrolled-from-above.dxf',
@@ -25,6 +28,9 @@ test('drawingFiles writes what its kind says, from the side that its name says',
   const words = dxf.map(({ texts }) => texts.map(({ text }) => text).join('\n'));
   const sides = [
     'seen from above: up is plan',
+    'from the side to which the walls open',
+    'against the open side',
+    'the open side on the left',
     'seen from behind',
     'seen from inside',
     'seen from above: left',
@@ -36,8 +42,9 @@ test('drawingFiles writes what its kind says, from the side that its name says',
 });
 
 test('drawingFiles letters the panels: at its scale every panel of half a metre has its place on its run', () => {
-  const [, behind] = [...drawingFiles(parts, format, 'dxf')].map(({ bytes }) => readDxf(decode(bytes)));
-  const places = behind!.texts.filter(({ layer, text }) => layer === 'runs' && /^\d+$/.test(text));
+  const file = [...drawingFiles(parts, format, 'dxf')].find(({ name }) => name === 'A-unrolled-from-behind.dxf')!;
+  const behind = readDxf(decode(file.bytes));
+  const places = behind.texts.filter(({ layer, text }) => layer === 'runs' && /^\d+$/.test(text));
   expect(places.length).toBe(24);
 });
 

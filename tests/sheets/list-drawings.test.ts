@@ -9,6 +9,9 @@ const listed = listDrawings(parts.surfaces);
 test('listDrawings names the stage from above and each surface from both its sides, as people see them', () => {
   expect(listed.map(({ name, label }) => [name, label])).toEqual([
     ['from-above', 'Stage from above'],
+    ['elevation-from-the-open-side', 'Stage level, from the open side'],
+    ['elevation-from-behind', 'Stage level, from behind'],
+    ['elevation-from-the-side', 'Stage level, from the side'],
     ['A-unrolled-from-behind', 'A unrolled, from behind'],
     ['A-unrolled-from-inside', 'A unrolled, from inside'],
     ['B-unrolled-from-above', 'B unrolled, from above'],
@@ -18,10 +21,19 @@ test('listDrawings names the stage from above and each surface from both its sid
 
 test('listDrawings draws what it names, in one piece with room for letters at the scale', () => {
   const notes = listed.map(({ draw }) => draw(parts, format, 50).notes[0]);
-  const sides = [/up is plan/, /from behind/, /from inside/, /from above: left and right/, /from below/];
+  const sides = [
+    /up is plan/,
+    /level.* open/,
+    /level.*against/,
+    /level.*left/,
+    /from behind/,
+    /from inside/,
+    /from above: left and right/,
+    /from below/,
+  ];
   for (const [i, side] of sides.entries()) expect(notes[i]).toMatch(side);
   // 4 rows of 500, 8 mm above and 10 mm below at 1:50.
-  expect(listed[1]!.draw(parts, format, 50).box).toMatchObject({ topMm: 0, bottomMm: 400 + 2000 + 500 });
+  expect(listed[4]!.draw(parts, format, 50).box).toMatchObject({ topMm: 0, bottomMm: 400 + 2000 + 500 });
 });
 
 test('listDrawings leaves out surfaces without panels, and all where there are none', () => {

@@ -10,6 +10,7 @@ import { coverPart } from './cover-part';
 import type { CrewPart } from './crew-part';
 import type { CrewSetOptions } from './crew-set-options';
 import { portsPart } from './ports-part';
+import { elevationPart, fromAbovePart } from './stage-part';
 import { surfacesPart } from './surfaces-part';
 import { zonesPart } from './zones-part';
 
@@ -23,6 +24,8 @@ export function crewSet(plan: Plan, evaluation: Evaluation, options: CrewSetOpti
     surfacesPart(parts, 'wall', 'inside', options),
     surfacesPart(parts, 'ceiling', 'inside', options),
     surfacesPart(parts, 'ceiling', 'behind', options),
+    fromAbovePart(parts, options),
+    elevationPart(parts, options),
     zonesPart(parts, evaluation.nodes.results, options),
     portsPart(parts),
     circuitsPart(parts),
