@@ -3,6 +3,8 @@ import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../src/calc/evaluate';
+import { namesOfEvaluation } from '../../src/calc/names/names-of-evaluation';
 import { toBase64Url } from '../../src/files/base64url';
 import { crc32 } from '../../src/files/crc32';
 import { shareDictionary1 } from '../../src/files/share-dictionary-1';
@@ -55,6 +57,15 @@ describe('encodeShare', () => {
     // ISO/IEC 18004, table 7: 2,953 bytes at version 40-L, of which 200 are left for the address.
     expect(signs.length).toBeLessThan(2953 - 200);
     expect(decodeShare(signs)).toEqual({ plan: bare(samplePlan(name)) });
+  });
+  it('carries a sample of 1,800 panels with the names of an issued revision in a code', () => {
+    const plan = samplePlan('horseshoe');
+    const evaluation = createEvaluator().evaluate(plan);
+    const issued = { ...plan, names: namesOfEvaluation(evaluation, plan.walls, null) };
+    const signs = encodeShare(issued);
+    expect(issued.names.ports.length + issued.names.circuits.length).toBeGreaterThan(200);
+    expect(signs.length).toBeLessThan(2953 - 200);
+    expect(decodeShare(signs)).toEqual({ plan: bare(issued) });
   });
   it('keeps names in force, so that a phone reads what stands on the cables', () => {
     const names = { processors: [], ports: [], circuits: [] };
@@ -112,6 +123,12 @@ describe('decodeShare', () => {
     ['half a sign of UTF-8', linkOf(Uint8Array.of(0x22, 0xc3, 0x22)), 'damaged'],
     ['what is no JSON', linkOf(strToU8('plan')), 'not-json'],
     ['what is no plan', linkOf(strToU8('{"a":1}')), 'not-a-plan'],
+    [
+      'lists that go together in no way',
+      linkOf(strToU8('{"format":"voussoir-plan","version":3,"names":[[["1"],[]]]}')),
+      'invalid',
+    ],
+    ['nesting without end', linkOf(strToU8('['.repeat(200_000))), 'too-deep'],
     ['a plan of a later program', linkOf(strToU8('{"format":"voussoir-plan","version":99}')), 'newer'],
     ['a plan with a field that cannot stand', linkOf(strToU8('{"format":"voussoir-plan","version":3}')), 'invalid'],
   ])('names %s', (_what, text, refused) => {
