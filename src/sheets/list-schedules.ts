@@ -1,4 +1,6 @@
 import type { Evaluation } from '../calc/evaluation';
+import { listThings } from '../calc/log/list-things';
+import { stateOfLog } from '../calc/log/log-state';
 import type { Plan } from '../plan/plan';
 import { outputsOf } from './outputs-of';
 import type { Schedule } from './schedule';
@@ -7,6 +9,7 @@ import { scheduleCircuits } from './schedule-circuits';
 import { scheduleFailures } from './schedule-failures';
 import { scheduleLegs } from './schedule-legs';
 import { scheduleLinks } from './schedule-links';
+import { scheduleLog } from './schedule-log';
 import { scheduleMasses } from './schedule-masses';
 import { scheduleMaterials } from './schedule-materials';
 import { scheduleNodes } from './schedule-nodes';
@@ -54,6 +57,7 @@ export function listSchedules(
     scheduleCircuits(parts),
     scheduleMasses(surfaces, evaluation.masses.results),
     scheduleFailures(evaluation.faults.results),
+    scheduleLog(stateOfLog(surfaces, listThings(parts), plan.log)),
     schedulePanels(parts),
     schedulePixelMap(outputs, outputs.fed),
   ];

@@ -22,6 +22,17 @@ test('listSchedules has every schedule of a whole plan, in the order of chapters
   ]);
 });
 
+test('listSchedules has the build log once something is ticked', () => {
+  const tick = { step: 'stands', of: 'column', name: 'A C38', done: true, who: 'Ada', atMs: 1 } as const;
+  const { listed } = list({ ...samplePlan('horseshoe'), log: { ticks: [tick] } });
+  expect(
+    listed
+      .find(({ name }) => name === 'log')
+      ?.schedule.row(0)
+      .slice(0, 4),
+  ).toEqual(['column', 'A C38', 14, 'yes']);
+});
+
 test.each(sampleNames)('listSchedules of %s counts what the plan counts', (sample) => {
   const { listed, evaluation } = samples[sample];
   const count = (name: string) => listed.find((each) => each.name === name)?.schedule.count ?? 0;
