@@ -18,6 +18,8 @@ export interface Command {
   readonly options: Readonly<Record<string, string>>;
   /** Files that it takes. */
   readonly files: 0 | 1 | 2;
+  /** Files that it can do with; as many as it takes where left out. */
+  readonly filesLeast?: 1;
   /** What it does, in a line or two. */
   readonly summary: string;
   /** At once, or as a promise where a file takes its time. */
@@ -39,4 +41,6 @@ export interface Given {
   readonly parts?: string;
   readonly date?: string;
   readonly address?: string;
+  readonly from?: string;
+  readonly to?: string;
 }

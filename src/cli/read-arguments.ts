@@ -17,8 +17,8 @@ export function readArguments(command: Command, words: readonly string[]): Given
     else return { refused: `${command.name} knows no option ${word}` };
   }
   const [file = '', secondFile] = files;
-  if (files.length < command.files) {
-    return { refused: `${command.name} wants ${command.files === 2 ? 'two files' : 'a file'}` };
+  if (files.length < (command.filesLeast ?? command.files)) {
+    return { refused: `${command.name} wants ${(command.filesLeast ?? command.files) === 2 ? 'two files' : 'a file'}` };
   }
   if (files.length > command.files) {
     const wanted = ['no file', 'one file only', 'two files only'][command.files];
@@ -32,7 +32,9 @@ export function readArguments(command: Command, words: readonly string[]): Given
   const out = values.get('--out');
   const format = values.get('--format') as Given['format'];
   const paper = values.get('--paper') as Given['paper'];
-  const [parts, date, address] = ['--parts', '--date', '--address'].map((option) => values.get(option));
+  const [parts, date, address, from, to] = ['--parts', '--date', '--address', '--from', '--to'].map((option) =>
+    values.get(option),
+  );
   return {
     file,
     options,
@@ -43,6 +45,8 @@ export function readArguments(command: Command, words: readonly string[]): Given
     ...(parts === undefined ? {} : { parts }),
     ...(date === undefined ? {} : { date }),
     ...(address === undefined ? {} : { address }),
+    ...(from === undefined ? {} : { from }),
+    ...(to === undefined ? {} : { to }),
   };
 }
 

@@ -1,6 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { createEvaluator } from '../../src/calc/evaluate';
+import type { Given } from '../../src/cli/command';
 import { compare } from '../../src/cli/compare';
+import { serialisePlan } from '../../src/plan/serialise-plan';
+import { samplePlan } from '../arbitraries/sample-plans';
+import { issue, widenLeft } from '../calc/names/issue';
 import { givenTerminal } from './given-terminal';
 
 const sample = readFileSync('fixtures/plans/flat.json', 'utf8');
@@ -56,6 +61,37 @@ test('compare of two states of one plan follows panels to their new names, and t
   };
   expect(kinds(wider)).toEqual(new Set(['added', 'renamed']));
   expect(kinds(other)).toEqual(new Set(['added', 'moved']));
+});
+
+describe('compare with revisions', () => {
+  const evaluator = createEvaluator();
+  const first = issue(samplePlan('flat'), evaluator, 'A');
+  const wide = issue(widenLeft(first), evaluator, 'B');
+  const issued = serialisePlan(wide);
+  const call = (given: Partial<Given>) => {
+    const terminal = givenTerminal({ 'plan.json': issued, 'flat.json': sample });
+    const code = compare.run({ file: 'plan.json', options: new Set<string>(), ...given }, terminal);
+    return { code, output: terminal.output(), complaints: terminal.complaints() };
+  };
+
+  test('compares two revisions of one plan, or one with the plan as it is', () => {
+    expect(call({ from: 'A', to: 'b' })).toMatchObject({ code: 1, output: expect.stringContaining('Panel, added: 8') });
+    expect(call({ from: 'A' })).toEqual(call({ from: 'A', to: 'B' }));
+    expect(call({ from: 'B' })).toMatchObject({ code: 0, output: expect.stringContaining('Nothing changed.') });
+  });
+
+  test('takes the revisions of two files', () => {
+    expect(call({ secondFile: 'flat.json', from: 'A' })).toMatchObject({ code: 0 });
+  });
+
+  test('complains of a revision that there is not, and of one file alone', () => {
+    expect(call({ from: 'C' })).toMatchObject({
+      code: 2,
+      complaints: expect.stringContaining('no revision C; it has A, B'),
+    });
+    expect(call({ secondFile: 'flat.json', to: 'A' }).complaints).toContain('it has none');
+    expect(call({})).toMatchObject({ code: 2, complaints: expect.stringContaining('a second file') });
+  });
 });
 
 test.each([
