@@ -55,10 +55,10 @@ const QUICK_ROUND = 1;
 const QUICK_STATES = 40_000;
 const STATES_ON_TOP = 1 / 12;
 
-/** Regions with so many panels a run at most are covered by sets, with so much of the steps; a state takes the time of so many. */
+/** Regions with so many panels a run at most are covered by sets, with so much of the steps; a state counts for so many, though it takes longer. */
 const SETS_PANELS = 8;
 const SETS_SHARE = 0.8;
-const SETS_STEP = 2;
+const SETS_STEP = 1.2;
 
 /** Wider regions with so many panels a run at most are searched window by window, with so much of the steps that are left. */
 const WINDOW_PANELS = 7;

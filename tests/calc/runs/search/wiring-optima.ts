@@ -29,6 +29,7 @@ export const caseGroups: readonly CaseGroup[] = [
   { seed: 13, many: 80, columns: [6, 8], rows: [6, 8], panelsAPort: [4, 8], setsMost: 12_000 },
   { seed: 5, many: 40, columns: [7, 9], rows: [5, 5], panelsAPort: [3, 6], setsMost: 8000 },
   { seed: 11, many: 20, columns: [9, 11], rows: [9, 10], panelsAPort: [3, 4], setsMost: 6000 },
+  { seed: 101, many: 40, columns: [13, 15], rows: [13, 15], panelsAPort: [2, 5], setsMost: 6000 },
 ];
 
 export const optimaPath = new URL('../../../../fixtures/reference/wiring-optima.json', import.meta.url);
@@ -57,14 +58,14 @@ export function solveCase(highs: Highs, zone: ZoneCase): SolvedCase {
   return { ...zone, best, entriesAlone: leastByProgram(highs, grid, { ...limits, lastObeysReach: false }) };
 }
 
-/** The text of the file of optima, one zone a line; some minutes' work. */
+/** The text of the file of optima, one zone a line; some ten minutes' work. */
 export function writeOptima(highs: Highs): string {
   const head = {
     title: 'Fewest ends above reach, then fewest ports, of random zones: proved optima of an integer program',
     source: 'computed by HiGHS through the highs package 1.15.3',
     howKnown:
       'set partitioning over every set of panels that a chain of neighbours covers within the port; status Optimal, absolute gap below one port',
-    renewal: 'VOUSSOIR_RENEW_OPTIMA=1 npx vitest run tests/calc/runs/search/choose-wiring.optimum.test.ts',
+    renewal: 'VOUSSOIR_RENEW_OPTIMA=1 npx vitest run tests/calc/runs/search/wiring-optima.test.ts',
   };
   const lines = caseGroups.map((group) => {
     const zones = casesOfGroup(group).map((zone) => `    ${JSON.stringify(solveCase(highs, zone))}`);
