@@ -43,23 +43,20 @@ async function tickAs(page: Page, who: string, thing: string, step: string): Pro
   await expect(tickOf(page, thing, step)).toHaveAttribute('aria-pressed', 'true');
 }
 
-/** A code as a photo shows it: on a sheet that is larger than it, and not at its upper left corner. */
+/** A code as a phone's photo shows it: grey, turned by some degrees, on a sheet in a picture far larger than a code needs. */
 function photoOf(text: string): { name: string; mimeType: string; buffer: Buffer } {
   const { data, size } = encode(text, { ecc: 'M' });
-  const [scale, offset] = [6, 90];
-  const picture = new PNG({ width: size * scale + 300, height: size * scale + 220 });
-  picture.data.fill(235);
-  data.forEach((row, y) => {
-    row.forEach((dark, x) => {
-      for (let py = 0; py < scale; py++) {
-        for (let px = 0; px < scale; px++) {
-          const at = ((offset + y * scale + py) * picture.width + offset + x * scale + px) * 4;
-          picture.data.fill(dark ? 30 : 235, at, at + 3);
-        }
-      }
-    });
-  });
-  for (let at = 3; at < picture.data.length; at += 4) picture.data[at] = 255;
+  const [wide, high, modulePx, turn] = [2400, 1800, 22, (11 * Math.PI) / 180];
+  const picture = new PNG({ width: wide, height: high });
+  for (let y = 0; y < high; y++) {
+    for (let x = 0; x < wide; x++) {
+      const [dx, dy] = [x - wide / 2, y - high / 2];
+      const column = Math.floor((dx * Math.cos(turn) + dy * Math.sin(turn)) / modulePx + size / 2);
+      const row = Math.floor((dy * Math.cos(turn) - dx * Math.sin(turn)) / modulePx + size / 2);
+      const grey = data[row]?.[column] ? 60 : 205 + ((x * 7 + y * 13) % 17);
+      picture.data.set([grey, grey, grey, 255], (y * wide + x) * 4);
+    }
+  }
   return { name: 'photo.png', mimeType: 'image/png', buffer: PNG.sync.write(picture) };
 }
 

@@ -212,6 +212,7 @@ export function createDesk(parts: DeskParts): Desk {
 
   /** Holds ticks for the bench, and opens the plan that they belong to where it is kept. */
   async function holdTicks(list: TickList): Promise<void> {
+    if (getState().bench) actions.closeProblem();
     if (open()?.plan.id !== list.planId) {
       const kept = await findByPlanId(shelf, parts.parse, list.planId).catch(() => null);
       if (kept !== null) await openKept(kept);

@@ -75,4 +75,7 @@ test('a damaged link of ticks is named, and so is a file of them that cannot sta
     problem: { kind: 'invalid', path: 'ticks[0].step', from: 'file', name: 'ticks.json' },
     ticks: null,
   });
+  // A sound file after it brings the plan back that was open.
+  await desk.actions.openFile(fileFor(stateOf(desk).plan.id));
+  expect(desk.store.getState()).toMatchObject({ problem: null, ticks: { ticks: [tick] } });
 });
