@@ -31,6 +31,7 @@ const layerColours: Readonly<Record<Layer, number>> = {
   homeruns: 5,
   zones: 7,
   limits: 1,
+  changes: 1,
   hall: 8,
   vehicle: 8,
   dimensions: 7,

@@ -1,3 +1,5 @@
+import { changesSinceIssue } from '../calc/compare/changes-since-issue';
+import { createEvaluator } from '../calc/evaluate';
 import type { Evaluation } from '../calc/evaluation';
 import type { Plan } from '../plan/plan';
 import type { CrewPart } from '../sheets/crew-set/crew-part';
@@ -77,11 +79,22 @@ type Asked = Omit<CrewSetAsked, 'fonts'>;
 
 /** All parts of the set, for this paper. */
 export function crewParts({ paper, display, address }: Asked, plan: Plan, evaluation: Evaluation): readonly CrewPart[] {
+  const issued = changesSinceIssue(plan, evaluation, createEvaluator().evaluate);
   const url = address === null ? null : shareLink(address, encodeShare(plan), null);
   return crewSet(plan, evaluation, {
     display,
     room: drawingRoom(paperById(paper)),
     url: url !== null && qrPath(url, 'L') !== null ? url : null,
+    since:
+      issued === null
+        ? null
+        : {
+            name: issued.revision.name,
+            issuedOn: issued.revision.issuedOn,
+            currency: issued.revision.content.currency,
+            changes: issued.changes,
+            panels: issued.panels,
+          },
   });
 }
 

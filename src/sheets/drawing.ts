@@ -43,6 +43,7 @@ export type Layer =
   | 'homeruns'
   | 'zones'
   | 'limits'
+  | 'changes'
   | 'hall'
   | 'vehicle'
   | 'dimensions'
@@ -82,6 +83,8 @@ export interface Dimension {
   readonly x2Mm: number;
   readonly y2Mm: number;
   readonly text: string;
+  /** Where the text stands off the line instead: direction, y down, and clear distance in heights of the text. */
+  readonly aside?: { readonly x: number; readonly y: number; readonly gap: number };
 }
 
 export type TextSize = 'small' | 'normal' | 'large';

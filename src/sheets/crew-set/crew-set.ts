@@ -2,6 +2,7 @@ import type { Evaluation } from '../../calc/evaluation';
 import type { Plan } from '../../plan/plan';
 import { stageParts } from '../stage-parts';
 import { billPart } from './bill-part';
+import { changesPart } from './changes-part';
 import { checkSheetPart } from './check-sheet-part';
 import { circuitsPart } from './circuits-part';
 import { commissioningPart } from './commissioning-part';
@@ -19,6 +20,7 @@ export function crewSet(plan: Plan, evaluation: Evaluation, options: CrewSetOpti
   const parts = stageParts(plan, evaluation);
   return [
     coverPart(plan, evaluation, options),
+    changesPart(options),
     billPart(evaluation.materials.results),
     surfacesPart(parts, 'wall', 'behind', options),
     surfacesPart(parts, 'wall', 'inside', options),

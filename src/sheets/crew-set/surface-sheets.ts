@@ -1,8 +1,11 @@
-import { drawUnrolled, type UnrolledOptions } from '../draw-unrolled';
+import { drawUnrolled, type UnrolledDrawing, type UnrolledOptions } from '../draw-unrolled';
+import type { Drawing } from '../drawing';
 import type { Format } from '../format';
+import { markChanges } from '../mark-changes';
 import type { StageParts } from '../stage-parts';
 import type { LatticePart } from '../unrolled-grid';
 import type { Block, DrawingSheet, Room } from './crew-part';
+import type { ChangesSince } from './crew-set-options';
 import { columnsAcross, cutToSheets } from './cut-to-sheets';
 import { surfaceArea } from './surface-area';
 
@@ -20,6 +23,8 @@ export interface SurfaceSheetsOptions {
   /** Share of the room's height that the drawing may take where a scale with wide enough panels allows it. */
   readonly heightShare: number;
   readonly caution: string | null;
+  /** What is marked as changed, and since when; null: nothing. */
+  readonly since: Pick<ChangesSince, 'name' | 'panels'> | null;
   /** Under the first sheet. */
   readonly under: readonly Block[];
   readonly room: Room;
@@ -65,11 +70,23 @@ export function surfaceSheets(parts: StageParts, options: SurfaceSheetsOptions):
           { surfaceId, from, tint: options.tint, strips, ...(isAll ? {} : { part }) },
           options.format,
         );
-        return drawn!.drawing;
+        return marked(drawn!, options.since);
       },
       under: index === 0 ? options.under : [],
     };
   });
+}
+
+/** The drawing with its changed panels marked, and a note of what the marks mean. */
+function marked({ drawing, grid, offset }: UnrolledDrawing, since: SurfaceSheetsOptions['since']): Drawing {
+  const marks = since === null ? null : markChanges(grid, offset, since.panels);
+  if (since === null || marks === null) return drawing;
+  return {
+    ...drawing,
+    strokes: [...drawing.strokes, marks.stroke],
+    marks: [...drawing.marks, marks.triangles],
+    notes: [...drawing.notes, `dashed, with a triangle: built or wired otherwise than in revision ${since.name}`],
+  };
 }
 
 const sides = {

@@ -18,7 +18,7 @@ export function surfacesPart(
   parts: StageParts,
   kind: SurfaceTable['kind'],
   from: From,
-  { display, room }: Pick<CrewSetOptions, 'display' | 'room'>,
+  { display, room, since }: Pick<CrewSetOptions, 'display' | 'room' | 'since'>,
 ): CrewPart | null {
   const { surfaces } = parts.surfaces;
   const side = words[kind][from];
@@ -38,6 +38,7 @@ export function surfacesPart(
       },
       heightShare: 1,
       caution: kind === 'wall' ? cautions.height : cautions.hangingLoad,
+      since,
       under: [],
       room,
       format: (value, unit) => formatQuantity(value, unit, display),

@@ -19,7 +19,7 @@ type ZoneNodes = Pick<NodesResults, 'nodes' | 'nodeOfZone'>;
 export function zonesPart(
   parts: StageParts,
   nodes: ZoneNodes,
-  { display, room }: Pick<CrewSetOptions, 'display' | 'room'>,
+  { display, room, since }: Pick<CrewSetOptions, 'display' | 'room' | 'since'>,
 ): CrewPart | null {
   const ports = schedulePorts(parts);
   const format: Format = (value, unit) => formatQuantity(value, unit, display);
@@ -54,6 +54,7 @@ export function zonesPart(
         `Processor ${zone.processor}: ${letter}${latticeSpan('C', part.firstColumn, part.columns)}, ${latticeSpan('R', part.firstRow, part.rows)}`,
       heightShare: 0.6,
       caution: null,
+      since,
       under,
       room,
       format,

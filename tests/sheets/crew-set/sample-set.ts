@@ -9,6 +9,7 @@ export const options: CrewSetOptions = {
   display: { lengths: 'metric', locale: 'en-GB', currency: 'EUR' },
   room: { widthMm: 390, heightMm: 250 },
   url: null,
+  since: null,
 };
 
 export interface Evaluated {

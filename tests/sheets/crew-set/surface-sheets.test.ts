@@ -12,6 +12,7 @@ const options: SurfaceSheetsOptions = {
   title: (part, isWhole) => (isWhole ? 'Whole' : `From C${part.firstColumn}`),
   heightShare: 1,
   caution: 'Take care.',
+  since: null,
   under: [{ kind: 'text', style: 'body', text: 'Under.' }],
   room: crewOptions.room,
   format: (mm) => `${mm} mm`,
@@ -49,4 +50,17 @@ test('surfaceSheets draw smaller where they are to leave room under them', () =>
   const largest = (heightShare: number) => sheets({ part, heightShare })[0]!.reductions[0]!;
   // 10 rows: 5000 mm + 18 + 12 on 250 mm: 1:25 (230 mm); on 0.6 of it, 150 mm: 1:50 (130 mm).
   expect([largest(1), largest(0.6)]).toEqual([25, 50]);
+});
+
+test('surfaceSheets mark what changed since a revision, and say what the marks mean', () => {
+  const panels = new Uint8Array(parts.surfaces.total);
+  panels[0] = 1;
+  const [sheet] = sheets({ since: { name: 'B', panels } });
+  const { strokes, marks, notes } = sheet!.draw(50, options.room);
+  expect(strokes.filter(({ layer }) => layer === 'changes')).toHaveLength(1);
+  expect(marks.filter(({ layer }) => layer === 'changes')).toHaveLength(1);
+  expect(notes.at(-1)).toBe('dashed, with a triangle: built or wired otherwise than in revision B');
+  // Columns without a changed panel have no such note.
+  const rest = sheets({ since: { name: 'B', panels }, part: { firstColumn: 11, columns: 10, firstRow: 1, rows: 10 } });
+  expect(rest[0]!.draw(50, options.room).notes).toHaveLength(1);
 });

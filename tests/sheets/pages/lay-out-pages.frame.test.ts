@@ -48,7 +48,12 @@ function renamed(plan: Plan, name: string): Plan {
 function pagesOf(plan: Plan, paper: Paper) {
   const evaluation = createEvaluator().evaluate(plan);
   const display = { lengths: plan.lengths, currency: plan.currency, locale: 'en-GB' };
-  const parts = crewSet(plan, evaluation, { display, room: drawingRoom(paper), url: 'https://example.org/#p=1' });
+  const parts = crewSet(plan, evaluation, {
+    display,
+    room: drawingRoom(paper),
+    url: 'https://example.org/#p=1',
+    since: null,
+  });
   return layOutPages(parts, {
     paper: paper.id,
     titleBlock: { plan: plan.name, revision: plan.revision, date: '2026-11-25', fingerprint: '1a2b3c4d', stops: 123 },
