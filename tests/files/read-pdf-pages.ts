@@ -33,7 +33,7 @@ type Matrix = readonly [number, number, number, number, number, number];
 
 /** Without paths, which take their time, where only texts are asked. */
 export async function readPdf(bytes: Uint8Array, wanted: 'all' | 'texts' = 'all'): Promise<PdfFile> {
-  const task = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const task = getDocument({ data: Uint8Array.from(bytes), useSystemFonts: false, verbosity: 0 });
   const document = await task.promise;
   const { info } = (await document.getMetadata()) as { info: { Title?: string } };
   const preferences = (await document.getViewerPreferences()) as { PrintScaling?: string } | null;

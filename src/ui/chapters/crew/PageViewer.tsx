@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { PagePicture } from '../../../files/make-crew-set';
 import { Button } from '../../widgets/Button';
@@ -12,24 +12,30 @@ export interface PageViewerProps {
   readonly onClose: () => void;
 }
 
+/** Keys that turn pages. */
+const steps: Readonly<Record<string, number>> = { ArrowRight: 1, PageDown: 1, ArrowLeft: -1, PageUp: -1 };
+
 /** One page large, over the workbench; arrow keys turn pages. */
 export function PageViewer({ pages, index, onIndex, onClose }: PageViewerProps) {
   const [size, setSize] = useState<'whole' | 'actual'>('whole');
+  const last = pages.length - 1;
+  useEffect(() => {
+    function onKeyDown(event: KeyboardEvent): void {
+      const by = steps[event.key];
+      if (by === undefined) return;
+      event.preventDefault();
+      onIndex(Math.min(last, Math.max(0, index + by)));
+    }
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [index, last, onIndex]);
   const page = pages[index];
   if (page === undefined) return null;
-  const turn = (by: number) => onIndex(Math.min(pages.length - 1, Math.max(0, index + by)));
-  function onKeyDown(event: KeyboardEvent): void {
-    if (event.key === 'ArrowRight' || event.key === 'PageDown') turn(1);
-    else if (event.key === 'ArrowLeft' || event.key === 'PageUp') turn(-1);
-    else return;
-    event.preventDefault();
-  }
   return (
     <ModalOverlay className="veil" isDismissable isOpen onOpenChange={(isOpen) => !isOpen && onClose()}>
       <Modal className="dialog page-viewer">
         <Dialog>
-          {/* biome-ignore lint/a11y/noStaticElementInteractions: keys turn pages wherever the focus is in it. */}
-          <div className="page-viewer-box" onKeyDown={onKeyDown}>
+          <div className="page-viewer-box">
             <div className="page-viewer-bar">
               <Heading slot="title" level={2}>
                 Sheet {index + 1} of {pages.length}: {page.title}
@@ -43,10 +49,10 @@ export function PageViewer({ pages, index, onIndex, onClose }: PageViewerProps) 
                 ]}
                 onChoose={setSize}
               />
-              <Button small disabled={index === 0} onClick={() => turn(-1)}>
+              <Button small disabled={index === 0} onClick={() => onIndex(index - 1)}>
                 Previous
               </Button>
-              <Button small disabled={index + 1 === pages.length} onClick={() => turn(1)}>
+              <Button small disabled={index === last} onClick={() => onIndex(index + 1)}>
                 Next
               </Button>
               <Button small onClick={onClose}>
