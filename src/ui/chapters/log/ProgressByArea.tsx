@@ -50,7 +50,7 @@ function StepBar({ progress }: { readonly progress: StepProgress }) {
       <span>
         {done} of {total} {kindNouns[of]}
       </span>
-      <small>{share === null ? 'no panels' : `${format(share, 'share')} of the panels`}</small>
+      <small>{share === null ? 'no panels' : `${format(share, 'share')} of panels`}</small>
     </li>
   );
 }
