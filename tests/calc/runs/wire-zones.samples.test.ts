@@ -51,6 +51,11 @@ test('wireZones beside a door of four rows, all that is in reach, leaves out of 
   expect(zones.map(({ runs }) => runs.entriesOutOfReach)).toEqual([0, 1, 0, 0, 0, 0, 0]);
 });
 
+test('wireZones beside such a door at columns 22 and 23 leaves one entry above reach, though one column is beyond it', () => {
+  const { zones } = wallZones(withDoor({ rows: 4, column: 22 }));
+  expect(zones.map(({ runs }) => runs.entriesOutOfReach)).toEqual([0, 1, 0, 0, 0, 0, 0]);
+});
+
 test.each([14, 17, 20, 23])(
   'wireZones beside a door of one column and four rows at column %d brings every entry into reach',
   (column) => {

@@ -78,7 +78,7 @@ class Chooser {
 
   choose(): WiringChoice {
     if (this.isHigh()) this.repair();
-    const stair = this.isHigh() ? stairBesideHoles(this.zone) : null;
+    const stair = this.isHigh() ? stairBesideHoles(this.zone, this.knownHighLeast ?? 0) : null;
     if (stair !== null) this.add(stair);
     const { priority } = this.terms;
     const steps = this.terms.steps ?? (priority === 'repeats' ? STEPS_NEEDED : STEPS_ASKED);

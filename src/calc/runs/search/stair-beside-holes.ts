@@ -15,13 +15,14 @@ interface Above {
  * Wires what stands above a hole as high as reach by stairs of runs beside it: the run next to the hole comes up, goes over after
  * one panel and takes the column above the hole; the next one goes over after two and takes what the first has left of its
  * column; and so on, a step higher each, until a run has its own column whole. All else goes up by columns, or regularly where
- * it is in reach. Null where that leaves an entry above reach or is too much for a port.
+ * it is in reach. `highMost` columns above holes that find no room for a stair may be runs of their own, from above reach. Null
+ * where more would be above reach, or it is too much for a port.
  */
-export function stairBesideHoles(zone: ZoneToWire): ZoneWiring | null {
+export function stairBesideHoles(zone: ZoneToWire, highMost = 0): ZoneWiring | null {
   const { grid, limits, tooLarge } = zone;
   const above = limits.lastObeysReach === true || tooLarge.length > 0 ? null : aboveReach(zone);
   if (above === null) return null;
-  const climbs = climbsOf(zone, above);
+  const climbs = climbsOf(zone, above, highMost);
   if (climbs === null) return null;
   const present = grid.present.slice();
   for (const place of climbs.flat()) present[place] = 0;
@@ -52,15 +53,21 @@ function aboveReach({ grid, region, cellAt }: ZoneToWire): Above | null {
 }
 
 /** The runs that lead above reach: stairs beside columns that nothing leads up in, and single columns. */
-function climbsOf(zone: ZoneToWire, above: Above): Runs | null {
+function climbsOf(zone: ZoneToWire, above: Above, highMost: number): Runs | null {
   const { columns } = zone.grid;
   const taken = new Uint8Array(columns);
   const climbs: Runs = [];
+  let high = 0;
   for (let column = 0; column < columns; column++) {
     if (above.counts[column] === 0 || leadsUp(zone, above, column)) continue;
     const stair = stairFrom(zone, above, column, 1, taken) ?? stairFrom(zone, above, column, -1, taken);
-    if (stair === null) return null;
     taken[column] = 1;
+    if (stair === null) {
+      const left = columnOf(zone, above, column, 0, above.counts[column]!);
+      if (++high > highMost || !fits(zone, left)) return null;
+      climbs.push(left);
+      continue;
+    }
     for (const run of stair) taken[Math.floor(run[0]! / zone.grid.rows)] = 1;
     climbs.push(...stair);
   }

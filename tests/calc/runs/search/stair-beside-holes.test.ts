@@ -55,6 +55,17 @@ test('stairBesideHoles is null where there is no room for a stair, or a port tak
   expect(stairBesideHoles(zone([3], 8, 'rectangle'))).toBeNull();
 });
 
+test('stairBesideHoles leaves a column above a door as a run from above reach where there is no room, as many as may be', () => {
+  // Columns 9 and 10 of twelve: the stair for column 9 goes to the left, and one column is left on the right for the other one.
+  const ready = zone([9, 10]);
+  expect(stairBesideHoles(ready)).toBeNull();
+  const wiring = stairBesideHoles(ready, 1)!;
+  expect(wiring.entriesOutOfReach).toBe(1);
+  expect(runsOf(wiring)).toContainEqual([104, 105, 106, 107, 108, 109]);
+  expect([...wiring.order].sort((a, b) => a - b)).toEqual([...ready.region.places]);
+  expect(wiring.fullestPixels).toBeLessThanOrEqual(ready.limits.usablePixels);
+});
+
 test('stairBesideHoles is null where returns want both ends in reach, and where no row is in reach', () => {
   const { grid, limits } = zone([3]);
   expect(stairBesideHoles(makeReady(grid, { ...limits, lastObeysReach: true }))).toBeNull();
