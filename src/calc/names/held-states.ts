@@ -8,7 +8,9 @@ export interface HeldStates {
   readonly renamed: readonly { readonly name: string; readonly now: string }[];
   /** In force on other panels, because there were no more ports or circuits. */
   readonly reused: readonly string[];
-  /** In force nowhere; what they stood for is not there, or goes on under the name of a neighbour that is held too. */
+  /** In force nowhere: what they stood for goes on under the name of a neighbour that is held too. */
+  readonly joined: readonly string[];
+  /** In force nowhere: what they stood for is not there. */
   readonly resting: readonly string[];
 }
 
@@ -23,6 +25,7 @@ export function heldStates(
   const isKept = new Set(kept);
   const renamed: { readonly name: string; readonly now: string }[] = [];
   const reused: string[] = [];
+  const joined: string[] = [];
   const resting: string[] = [];
   for (const chain of held) {
     const { name } = chain;
@@ -31,7 +34,8 @@ export function heldStates(
     const now = first ?? last ?? null;
     if (now !== null && !isKept.has(now)) renamed.push({ name, now });
     if (inForce.has(name)) reused.push(name);
-    else if (now === null || isKept.has(now)) resting.push(name);
+    else if (now === null) resting.push(name);
+    else if (isKept.has(now)) joined.push(name);
   }
-  return { kept, renamed, reused, resting };
+  return { kept, renamed, reused, joined, resting };
 }

@@ -27,6 +27,7 @@ export function statesOfPorts(
     kept: [...outs.kept, ...backs.kept],
     renamed: [...outs.renamed, ...backs.renamed],
     reused: [...outs.reused, ...backs.reused],
+    joined: [...outs.joined, ...backs.joined],
     resting: [...outs.resting, ...backs.resting],
   };
 }

@@ -36,7 +36,7 @@ export function checkRuns(inputs: RunsInputs, { zones }: LaidChanges, results: R
     }),
     ...checkResting(inputs, results),
     ...(inputs.held ? checkHeldPorts(inputs.held, results) : []),
-    ...(inputs.held ? checkHeldBreakouts(inputs.held, zones, results) : []),
+    ...(inputs.held ? checkHeldBreakouts(inputs.held, zones, inputs.surfaces, results) : []),
     ...(results.existing === null ? [] : checkExisting(inputs, results.existing, results)),
   ];
 }

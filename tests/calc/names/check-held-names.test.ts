@@ -3,7 +3,7 @@ import { checkHeldNames } from '../../../src/calc/names/check-held-names';
 
 const ports = { chapter: 'runs', kind: 'port', things: 'ports', lost: 'the ports are not there' } as const;
 const circuits = { chapter: 'power', kind: 'circuit', things: 'circuits', lost: 'the circuits are not there' } as const;
-const nothing = { kept: [], renamed: [], reused: [], resting: [] };
+const nothing = { kept: [], renamed: [], reused: [], joined: [], resting: [] };
 
 test('checkHeldNames has nothing to say where no name is held', () => {
   expect(checkHeldNames(ports, nothing)).toEqual([]);

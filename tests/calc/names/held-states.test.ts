@@ -6,7 +6,7 @@ const chain = (name: string, first: number, last = first): LocatedChain => ({ na
 /** Names of now by panel. */
 const states = (held: readonly LocatedChain[], now: readonly (string | null)[], others: readonly string[] = []) =>
   heldStates(held, (panel) => now[panel]!, new Set([...now.filter((name) => name !== null), ...others]));
-const nothing = { kept: [], renamed: [], reused: [], resting: [] };
+const nothing = { kept: [], renamed: [], reused: [], joined: [], resting: [] };
 
 test('heldStates finds a name in force at either end of what had it', () => {
   expect(states([chain('1A-01', 0, 1)], ['1A-01', '1A-02'])).toEqual({ ...nothing, kept: ['1A-01'] });
@@ -19,11 +19,14 @@ test('heldStates says what a name is now that could not stay, and whether anothe
   expect(states([chain('1A-01', 0)], ['2A-04'], ['1A-01'])).toEqual({ ...nothing, renamed, reused: ['1A-01'] });
 });
 
-test('heldStates lets a name rest whose panels are gone, or go on under a held name', () => {
+test('heldStates lets a name rest whose panels are gone', () => {
   expect(states([chain('1A-01', -1)], [])).toEqual({ ...nothing, resting: ['1A-01'] });
   expect(states([chain('1A-01', 0)], [null])).toEqual({ ...nothing, resting: ['1A-01'] });
-  const joined = [chain('1A-01', 0), chain('1A-02', 1)];
-  expect(states(joined, ['1A-01', '1A-01'])).toEqual({ ...nothing, kept: ['1A-01'], resting: ['1A-02'] });
+});
+
+test('heldStates knows what goes on under the held name of a neighbour', () => {
+  const both = [chain('1A-01', 0), chain('1A-02', 1)];
+  expect(states(both, ['1A-01', '1A-01'])).toEqual({ ...nothing, kept: ['1A-01'], joined: ['1A-02'] });
 });
 
 test('heldStates sees that a name whose panels are gone is in use elsewhere', () => {

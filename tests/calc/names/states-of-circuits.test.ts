@@ -16,6 +16,7 @@ test('statesOfCircuits judges circuits by the names that their panels have', () 
     kept: [first!.name],
     renamed: [{ name: 'D7-1', now: second!.name }],
     reused: [],
+    joined: [],
     resting: ['D8-1'],
   });
 });

@@ -10,6 +10,7 @@ test('statesOfPorts judges runs by their ports and returns by those they go back
     kept: ['1A-01'],
     renamed: [{ name: '1B-01', now: '1B-02' }],
     reused: [],
+    joined: [],
     resting: [],
   });
 });

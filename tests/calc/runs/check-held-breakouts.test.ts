@@ -10,7 +10,7 @@ const wall = plainSurface({ columns: 2, bands: [{ type: plainType(216), rows: 3 
 const check = (held: readonly { name: string; first: number; last: number; returnName: null }[]) => {
   const given = { ...plainRuns({ wall }), held };
   const stage = wireStage(given);
-  return checkHeldBreakouts(held, stage.zones, computeRuns(given, stage));
+  return checkHeldBreakouts(held, stage.zones, given.surfaces, computeRuns(given, stage));
 };
 const chain = (name: string, first: number) => ({ name, first, last: first, returnName: null });
 
