@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { goToChapter } from './support/go-to-chapter';
 import { figuresAreThere, openWorkbench } from './support/open-workbench';
+import { savedBy } from './support/plan-file';
 import { type ServedCopy, serveCopy } from './support/serve-copy';
 import { expect, test } from './support/test';
 
@@ -15,7 +16,7 @@ async function pageIsKept(page: Page): Promise<void> {
   });
 }
 
-test('after one visit the page works without a network: other chapters, the 3D view, another plan', async ({
+test('after one visit the page works without a network: other chapters, the 3D view, a PDF, another plan', async ({
   page,
   context,
 }) => {
@@ -29,6 +30,10 @@ test('after one visit the page works without a network: other chapters, the 3D v
   await expect(page.getByRole('heading', { level: 1, name: 'Power' })).toBeVisible();
   await page.getByRole('button', { name: 'Stage', exact: true }).click();
   await expect(page.locator('canvas').first()).toBeVisible();
+  // The fonts of the print, and the worker that writes it.
+  await goToChapter(page, 'Labels');
+  const { name } = await savedBy(page, page.getByRole('button', { name: 'Save PDF' }));
+  expect(name).toMatch(/ labels\.pdf$/);
   await page.getByRole('button', { name: 'New', exact: true }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Wish' })).toBeVisible();
   await context.setOffline(false);

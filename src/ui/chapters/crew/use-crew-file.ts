@@ -2,10 +2,10 @@ import { useEffect, useRef, useState } from 'react';
 import type { CrewSetAsked } from '../../../files/make-crew-set';
 import { downloadBytes } from '../../bench/download-bytes';
 import { useSay } from '../../bench/notice-context';
+import { loadPrintFonts } from '../../state/load-print-fonts';
 import { useBench } from '../../state/use-bench';
 import { type Sweep, useSweep } from '../../state/use-sweep';
 import { useFormat } from '../../widgets/use-format';
-import { loadPrintFonts } from './load-print-fonts';
 
 export interface CrewFile {
   /** Makes the PDF of these choices in the worker and hands it to the browser. */

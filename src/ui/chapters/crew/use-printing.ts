@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { loadPrintFonts } from './load-print-fonts';
+import { loadPrintFonts } from '../../state/load-print-fonts';
 
 /** Whether the browser is printing, however it was asked to; while `isReady` is false the page of the book is printed. */
 export function usePrinting(isReady: boolean): boolean {
