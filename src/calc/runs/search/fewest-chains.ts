@@ -55,10 +55,13 @@ const QUICK_ROUND = 1;
 const QUICK_STATES = 40_000;
 const STATES_ON_TOP = 1 / 12;
 
-/** Regions with so many panels a run at most are covered by sets, with so much of the steps; a state counts for so many, though it takes longer. */
+/**
+ * Regions with so many panels a run at most are covered by sets, with so many states a step; each is charged as so many steps
+ * (it takes the time of several), so that annealing still finds what they may miss.
+ */
 const SETS_PANELS = 8;
-const SETS_SHARE = 0.8;
-const SETS_STEP = 1.2;
+const SETS_STATES = 2 / 3;
+const SETS_CHARGE = 0.36;
 
 /** Wider regions with so many panels a run at most are searched window by window, with so much of the steps that are left. */
 const WINDOW_PANELS = 7;
@@ -122,10 +125,10 @@ class ChainsSearch {
   private coverBySets(): void {
     if (this.hasArrived() || this.most.panels > SETS_PANELS) return;
     const { aim, highLeast } = this;
-    const states = Math.floor((aim.steps * SETS_SHARE) / SETS_STEP);
+    const states = Math.floor(aim.steps * SETS_STATES);
     const answer = fewestSets(this.region, this.most, this.best, { highLeast, enough: aim.enough, states });
     if (answer === null) return;
-    this.steps += Math.floor(answer.states * SETS_STEP);
+    this.steps += Math.floor(answer.states * SETS_CHARGE);
     this.offer(answer.chains, answer.high);
     if (answer.high === this.high && answer.count === this.count) this.least = Math.max(this.least, answer.least);
     this.proved = answer.proved;
