@@ -5,6 +5,8 @@ import { drawingExtent } from '../drawing-extent';
 export interface Scaled {
   readonly reduction: number;
   readonly drawing: Drawing;
+  /** The rectangle round its lines, in mm of the thing drawn. */
+  readonly extent: Box;
   /** What must be on the page: all lines with clear space for the letters round them, in mm of the thing drawn. */
   readonly needed: Box;
 }
@@ -15,43 +17,46 @@ const boxAirMm = 2;
 /** Beyond the scales of a sheet, for what none of them brings onto a page. */
 const further = [5000, 10_000, 20_000, 50_000, 100_000, 200_000, 500_000, 1_000_000] as const;
 
-/** The largest of a sheet's scales, in order from the largest picture, at which its drawing has room. */
+/**
+ * The largest of a sheet's scales, in order from the largest picture, at which its drawing has room. A drawing tells at which
+ * scale it would fit; it is drawn anew there until one fits that says so of its own, since clear space hangs on the scale.
+ */
 export function chooseReduction(sheet: Pick<DrawingSheet, 'draw' | 'reductions'>, room: Room): Scaled {
-  const last = sheet.reductions.at(-1) ?? 0;
-  const reductions = [...sheet.reductions, ...further.filter((one) => one > last)];
-  let low = 0;
-  let high = reductions.length - 1;
-  let found = scaled(sheet, reductions[high]!, room);
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const tried = scaled(sheet, reductions[middle]!, room);
-    if (fits(tried, room)) {
-      found = tried;
-      high = middle;
-    } else low = middle + 1;
+  const end = sheet.reductions.at(-1) ?? 0;
+  const reductions = [...sheet.reductions, ...further.filter((one) => one > end)];
+  let at = Math.floor(sheet.reductions.length / 2);
+  let tooLarge = -1;
+  let fitted: { readonly index: number; readonly scaled: Scaled } | null = null;
+  for (;;) {
+    const tried = scaled(sheet, reductions[at]!, room);
+    if (fits(tried, tried.reduction, room)) fitted = { index: at, scaled: tried };
+    else tooLarge = at;
+    if (tooLarge === reductions.length - 1) return tried;
+    const told = reductions.findIndex((reduction) => fits(tried, reduction, room));
+    const most: number = fitted?.index ?? reductions.length - 1;
+    at = Math.min(most, Math.max(tooLarge + 1, told < 0 ? most : told));
+    if (at === fitted?.index) return fitted.scaled;
   }
-  return found;
 }
 
 function scaled({ draw }: Pick<DrawingSheet, 'draw'>, reduction: number, room: Room): Scaled {
   const drawing = draw(reduction, room);
   const extent = drawingExtent(drawing);
-  const { box } = drawing;
+  return { reduction, drawing, extent, needed: neededBox(drawing, extent, reduction) };
+}
+
+function neededBox({ box }: Drawing, extent: Box, reduction: number): Box {
   const [air, boxAir] = [airMm * reduction, boxAirMm * reduction];
   return {
-    reduction,
-    drawing,
-    needed: {
-      leftMm: Math.min(extent.leftMm - air, box.leftMm - boxAir),
-      topMm: Math.min(extent.topMm - air, box.topMm - boxAir),
-      rightMm: Math.max(extent.rightMm + air, box.rightMm + boxAir),
-      bottomMm: Math.max(extent.bottomMm + air, box.bottomMm + boxAir),
-    },
+    leftMm: Math.min(extent.leftMm - air, box.leftMm - boxAir),
+    topMm: Math.min(extent.topMm - air, box.topMm - boxAir),
+    rightMm: Math.max(extent.rightMm + air, box.rightMm + boxAir),
+    bottomMm: Math.max(extent.bottomMm + air, box.bottomMm + boxAir),
   };
 }
 
-function fits({ needed, reduction }: Scaled, { widthMm, heightMm }: Room): boolean {
-  const width = (needed.rightMm - needed.leftMm) / reduction;
-  const height = (needed.bottomMm - needed.topMm) / reduction;
-  return width <= widthMm && height <= heightMm;
+/** Whether what was drawn for one scale would have room at another. */
+function fits({ drawing, extent }: Scaled, reduction: number, { widthMm, heightMm }: Room): boolean {
+  const { leftMm, topMm, rightMm, bottomMm } = neededBox(drawing, extent, reduction);
+  return (rightMm - leftMm) / reduction <= widthMm && (bottomMm - topMm) / reduction <= heightMm;
 }

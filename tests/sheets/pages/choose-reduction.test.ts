@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { chooseReduction } from '../../../src/sheets/pages/choose-reduction';
 import { smallDrawing } from '../../files/small-drawing';
@@ -33,5 +34,29 @@ test('chooseReduction asks for a drawing with the room and the scale it takes', 
   expect(drawing.title).toBe(`1:${reduction}`);
   expect(asked.every(([, width]) => width === 180)).toBe(true);
   // A sheet of many scales is not drawn at each of them.
-  expect(asked.length).toBeLessThanOrEqual(6);
+  expect(asked.length).toBeLessThanOrEqual(3);
+});
+
+test('chooseReduction finds what trying one scale after the other finds, where clear space grows with the scale', () => {
+  const size = fc.record({
+    bottomMm: fc.integer({ min: 2900, max: 40_000 }),
+    clearMm: fc.integer({ min: 0, max: 60 }),
+  });
+  fc.assert(
+    fc.property(size, fc.integer({ min: 80, max: 300 }), ({ bottomMm, clearMm }, heightMm) => {
+      const drawn = (reduction: number) => ({
+        ...smallDrawing('Ann'),
+        box: { leftMm: 1000, topMm: 500, rightMm: 5000, bottomMm: bottomMm + clearMm * reduction },
+      });
+      const room = { widthMm: 400, heightMm };
+      // On paper 10 mm of air round the lines, from 500 to 2900, and 2 mm round the box.
+      const lowest = (reduction: number) => Math.max(2900 + 10 * reduction, bottomMm + (clearMm + 2) * reduction);
+      const needed = (reduction: number) => (lowest(reduction) - (500 - 10 * reduction)) / reduction;
+      const wide = (reduction: number) => 4000 / reduction + 20 <= 400;
+      const first = reductions.find((reduction) => needed(reduction) <= heightMm && wide(reduction)) ?? null;
+      const { reduction } = chooseReduction({ reductions, draw: drawn }, room);
+      if (first !== null) expect(reduction).toBe(first);
+      else expect(reduction).toBeGreaterThan(100);
+    }),
+  );
 });
