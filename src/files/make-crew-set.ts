@@ -79,11 +79,12 @@ type Asked = Omit<CrewSetAsked, 'fonts'>;
 
 /** All parts of the set, for this paper. */
 export function crewParts({ paper, display, address }: Asked, plan: Plan, evaluation: Evaluation): readonly CrewPart[] {
+  const sheet = paperById(paper);
   const issued = changesSinceIssue(plan, evaluation, createEvaluator().evaluate);
   const url = address === null ? null : shareLink(address, encodeShare(plan), null);
   return crewSet(plan, evaluation, {
     display,
-    room: drawingRoom(paperById(paper)),
+    rooms: [drawingRoom(sheet, 'lying'), drawingRoom(sheet, 'upright')],
     url: url !== null && qrPath(url, 'L') !== null ? url : null,
     since:
       issued === null

@@ -82,6 +82,9 @@ export function drawElevation(
     labels: [leaders.labels, series('vehicle', [person.label(format), ...(vehicle === null ? [] : [vehicle.label])])],
     notes: [
       notes[side],
+      ...(side === 'front' && openingSpan(parts) !== null
+        ? ['the opening is open above but for what hangs there']
+        : []),
       ...(ceilings.levels.length > 0 ? ['ceilings are drawn though a wall hides them; dashed: their travel'] : []),
     ],
     legend: [],
@@ -185,10 +188,7 @@ function acrossDimensions(
     return { x1Mm: fromMm, y1Mm: y, x2Mm: toMm, y2Mm: y, text };
   };
   const span = side === 'front' ? openingSpan(parts) : null;
-  const opening =
-    span === null
-      ? []
-      : [level(span[0], span[1], 0, `opening ${format(span[1] - span[0], 'mm')}, nothing over it but what hangs`)];
+  const opening = span === null ? [] : [level(span[0], span[1], 0, `opening ${format(span[1] - span[0], 'mm')}`)];
   return [...opening, level(stage.leftMm, stage.rightMm, opening.length, format(stage.rightMm - stage.leftMm, 'mm'))];
 }
 

@@ -49,6 +49,7 @@ export function drawHomeRuns(
   const lines = new LineBuilder();
   const rows: { label: Label; number: number }[][] = [];
   const upright = side === 'bottom' || side === 'top';
+  const spaceMm = upright ? grid.belowMm : grid.besideMm;
   const sign = side === 'bottom' || side === 'right' ? 1 : -1;
 
   for (const group of groupedByLane(entries, upright)) {
@@ -57,7 +58,7 @@ export function drawHomeRuns(
     group.forEach((entry, k) => {
       const laneShare = laneShareOf(k, group.length, upright);
       const edge = edgeMm(grid, entry.strip, side);
-      const tagAt = edge + sign * grid.belowMm * tagShareOf(k, group.length);
+      const tagAt = edge + sign * spaceMm * tagShareOf(k, group.length);
       const lane = laneMm(grid, entry, upright, laneShare);
       const point = (along: number, across: number): [number, number] => (upright ? [along, across] : [across, along]);
       lines.moveTo(...point(lane, tagAt));

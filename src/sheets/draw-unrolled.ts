@@ -105,7 +105,9 @@ const dimensionShare = 0.75;
 const dimensionShareBehind = { tags: 2.4, rows: 1.3 } as const;
 
 function dimensionMm(grid: UnrolledGrid, side: EdgeSide): number {
-  if (side === 'right') return grid.aboveMm * dimensionShareBehind.tags;
+  if (side === 'right') {
+    return grid.aboveMm * dimensionShareBehind.tags + Math.max(0, grid.besideMm - grid.belowMm);
+  }
   return grid.aboveMm * (side === 'left' ? dimensionShareBehind.rows : dimensionShare);
 }
 
@@ -121,7 +123,7 @@ function siteLines(grid: UnrolledGrid, reachMm: number): readonly Stroke[] {
   const reach = new LineBuilder();
   const over = grid.aboveMm * dimensionShare * 1.2;
   for (const strip of grid.strips) {
-    if (grid.firstRow === 1) floor.segment(-over / 2, strip.zeroMm, strip.widthMm + over / 2, strip.zeroMm);
+    if (grid.firstRow === 1) floor.segment(0, strip.zeroMm, strip.widthMm + over / 2, strip.zeroMm);
     const y = strip.zeroMm - reachMm;
     if (showsReach(grid, strip, reachMm)) reach.segment(0, y, strip.widthMm + over, y);
   }

@@ -40,9 +40,10 @@ export interface UnrolledGrid {
   readonly strips: readonly Strip[];
   /** Index of the strip of each column, `noStrip` where none shows it; index 0 is unused. */
   readonly stripOf: Uint16Array;
-  /** Clear space above and below every strip, for texts and home runs. */
+  /** Clear space above and below every strip, for texts and home runs, and beside it where those come from a side. */
   readonly aboveMm: number;
   readonly belowMm: number;
+  readonly besideMm: number;
 }
 
 export const noStrip = 0xffff;
@@ -52,6 +53,8 @@ export interface StripLayout {
   readonly count: number;
   readonly aboveMm: number;
   readonly belowMm: number;
+  /** Clear space beside a strip for home runs that come from a side; left out: as below. */
+  readonly besideMm?: number;
   /** Columns of a strip at most; left out: as many as there are. */
   readonly widest?: number;
 }
@@ -61,7 +64,7 @@ export function layOutUnrolled(
   table: SurfaceTable,
   from: From,
   strips: readonly StripColumns[],
-  { aboveMm, belowMm }: Pick<StripLayout, 'aboveMm' | 'belowMm'>,
+  { aboveMm, belowMm, besideMm = belowMm }: Pick<StripLayout, 'aboveMm' | 'belowMm' | 'besideMm'>,
   shown: RowsShown = { firstRow: 1, rows: table.rows },
 ): UnrolledGrid {
   const columnWidthMm = table.types[0]?.widthMm ?? 1;
@@ -85,7 +88,7 @@ export function layOutUnrolled(
     top += highest - zeroed + aboveMm + belowMm;
     return placed;
   });
-  return { table, from, columnWidthMm, edgesMm, firstRow, lastRow, strips: laid, stripOf, aboveMm, belowMm };
+  return { table, from, columnWidthMm, edgesMm, firstRow, lastRow, strips: laid, stripOf, aboveMm, belowMm, besideMm };
 }
 
 /** Whether the floor is in the drawing: that of a wall whose lowest row is shown. */

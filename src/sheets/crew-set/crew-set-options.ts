@@ -16,8 +16,8 @@ export interface ChangesSince {
 
 export interface CrewSetOptions {
   readonly display: DisplayOptions;
-  /** Room for a drawing on a page of the paper that the set is made for: long surfaces are cut into strips by it. */
-  readonly room: Room;
+  /** Room for a drawing on a page, lying or upright, of the paper that the set is made for: large surfaces are cut by it. */
+  readonly rooms: readonly [Room, ...Room[]];
   /** Link to a copy of the plan, for the code on the cover; null: the plan is too large for one, or nobody wants it. */
   readonly url: string | null;
   /** null: no revision was issued before. */

@@ -19,6 +19,8 @@ export interface SheetSpace {
   readonly belowMm: number;
   readonly besideMm: number;
   readonly roundMm: number;
+  /** Of what is beside: for the tags of cables that come from there. */
+  readonly tagsMm: number;
 }
 
 export interface CutSheets {
@@ -41,9 +43,23 @@ export function columnsAcross(
 /**
  * Cuts an area into what one sheet each can show with panels at least so wide on paper. One sheet where it has room for all,
  * in strips one under the other if need be; else sheets of about equal numbers of columns, and of rows where one strip is too
- * high, at the smallest scale that keeps panels wide enough.
+ * high, at the smallest scale that keeps panels wide enough. `rooms`: of the paper as it may lie; the one that takes fewest
+ * sheets, and of those the one with the largest picture.
  */
-export function cutToSheets(area: DrawnArea, space: SheetSpace, room: Room, leastPanelMm: number): CutSheets {
+export function cutToSheets(
+  area: DrawnArea,
+  space: SheetSpace,
+  rooms: readonly [Room, ...Room[]],
+  leastPanelMm: number,
+): CutSheets {
+  const [first, ...others] = rooms.map((room) => cutToRoom(area, space, room, leastPanelMm));
+  return others.reduce((best, cut) => {
+    const fewer = cut.parts.length - best.parts.length;
+    return fewer < 0 || (fewer === 0 && cut.reductions[0]! < best.reductions[0]!) ? cut : best;
+  }, first!);
+}
+
+function cutToRoom(area: DrawnArea, space: SheetSpace, room: Room, leastPanelMm: number): CutSheets {
   const { part } = area;
   const wideEnough = standardReductions.filter((reduction) => area.columnWidthMm / reduction >= leastPanelMm - 1e-9);
   const reductions = wideEnough.length === 0 ? [standardReductions[0]] : wideEnough;

@@ -25,8 +25,16 @@ const signMm = 0.6 * paperStyle.lettersMm.small;
 /** Rows of tags stand this share of the space beside the surface apart, all of them within so much of it. */
 const tagShares = { step: 0.33, all: 0.66 } as const;
 
-/** A part of the surface with this index; the part left out: all of it. */
-export function surfaceArea(parts: StageParts, surface: number, from: From, part?: LatticePart): SurfaceArea {
+/** Tags beside a surface take so much of the paper at most; where that is too little some are left out. */
+const tagsMostMm = { all: 60, some: 36 } as const;
+
+/** `part` left out: all of the surface with this index. `allTags`: room for the tag of every cable, else for what fits. */
+export function surfaceArea(
+  parts: StageParts,
+  surface: number,
+  from: From,
+  { part, allTags }: { readonly part?: LatticePart; readonly allTags: boolean },
+): SurfaceArea {
   const table = parts.surfaces.surfaces[surface]!;
   const offset = parts.surfaces.offsets[surface]!;
   const chains = dataChains(parts);
@@ -34,7 +42,10 @@ export function surfaceArea(parts: StageParts, surface: number, from: From, part
   const { edgesMm, columnWidthMm } = layOutUnrolled(table, from, all, { aboveMm: 0, belowMm: 0 });
   const shown = part ?? { firstColumn: 1, columns: table.columns, firstRow: 1, rows: table.rows };
   const side = homeRunSide(table, parts.ceilingEntry, from);
-  const belowMm = tagSpaceMm(parts, surface, chains, shown, side);
+  const isBeside = side === 'left' || side === 'right';
+  const wantedMm = tagSpaceMm(parts, surface, chains, shown, side);
+  const belowMm = isBeside || !allTags ? belowLeastMm : wantedMm;
+  const tagsMm = isBeside ? Math.min(tagsMostMm[allTags ? 'all' : 'some'], wantedMm) : belowLeastMm;
   const dimensionMm = aboveMm * (side === 'right' ? 2.4 : side === 'left' ? 1.3 : 0.75);
   return {
     area: {
@@ -50,7 +61,8 @@ export function surfaceArea(parts: StageParts, surface: number, from: From, part
     space: {
       aboveMm,
       belowMm,
-      besideMm: 2 * airMm + (side === 'left' || side === 'right' ? Math.max(belowMm, dimensionMm) : 0) + dimensionMm,
+      besideMm: 2 * airMm + (isBeside ? tagsMm : 0) + dimensionMm,
+      tagsMm,
       roundMm: airMm + 2 + (side === 'top' ? belowMm : 0),
     },
   };

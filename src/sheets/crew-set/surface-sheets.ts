@@ -5,7 +5,7 @@ import { markChanges } from '../mark-changes';
 import type { StageParts } from '../stage-parts';
 import type { LatticePart } from '../unrolled-grid';
 import type { Block, DrawingSheet, Room } from './crew-part';
-import type { ChangesSince } from './crew-set-options';
+import type { ChangesSince, CrewSetOptions } from './crew-set-options';
 import { columnsAcross, cutToSheets } from './cut-to-sheets';
 import { surfaceArea } from './surface-area';
 
@@ -16,6 +16,8 @@ export interface SurfaceSheetsOptions {
   readonly tint: UnrolledOptions['tint'];
   /** What is drawn of it; left out: all. */
   readonly part?: LatticePart;
+  /** Room for the tag of every cable. */
+  readonly allTags: boolean;
   /** Width of a panel on paper at least. */
   readonly leastPanelMm: number;
   /** `isWhole`: the part is all that was asked for. */
@@ -27,7 +29,7 @@ export interface SurfaceSheetsOptions {
   readonly since: Pick<ChangesSince, 'name' | 'panels'> | null;
   /** Under the first sheet. */
   readonly under: readonly Block[];
-  readonly room: Room;
+  readonly rooms: CrewSetOptions['rooms'];
   readonly format: Format;
 }
 
@@ -36,16 +38,16 @@ export interface SurfaceSheetsOptions {
  * many as it takes, named by their columns (and rows).
  */
 export function surfaceSheets(parts: StageParts, options: SurfaceSheetsOptions): readonly DrawingSheet[] {
-  const { surface, from, room } = options;
+  const { surface, from, rooms, leastPanelMm } = options;
   const { surfaceId, kind, rows } = parts.surfaces.surfaces[surface]!;
-  const { area, space } = surfaceArea(parts, surface, from, options.part);
-  const cut = cutToSheets(area, space, room, options.leastPanelMm);
-  const low = cutToSheets(
-    area,
-    space,
-    { ...room, heightMm: room.heightMm * options.heightShare },
-    options.leastPanelMm,
-  );
+  const { area, space } = surfaceArea(parts, surface, from, {
+    allTags: options.allTags,
+    ...(options.part === undefined ? {} : { part: options.part }),
+  });
+  const cut = cutToSheets(area, space, rooms, leastPanelMm);
+  const lower = ({ widthMm, heightMm }: Room): Room => ({ widthMm, heightMm: heightMm * options.heightShare });
+  const [first, ...others] = rooms;
+  const low = cutToSheets(area, space, [lower(first), ...others.map(lower)], leastPanelMm);
   const lowEnough = low.parts.length === 1 ? low.reductions : cut.reductions.slice(-1);
   return cut.parts.map((part, index): DrawingSheet => {
     const isWhole = cut.parts.length === 1;
@@ -59,6 +61,7 @@ export function surfaceSheets(parts: StageParts, options: SurfaceSheetsOptions):
         const across = columnsAcross(area, space, paper, reduction);
         const count = Math.ceil(part.columns / across);
         const strips = {
+          besideMm: space.tagsMm * reduction,
           count,
           widest: across,
           aboveMm: space.aboveMm * reduction,

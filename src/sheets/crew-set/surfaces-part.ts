@@ -18,7 +18,7 @@ export function surfacesPart(
   parts: StageParts,
   kind: SurfaceTable['kind'],
   from: From,
-  { display, room, since }: Pick<CrewSetOptions, 'display' | 'room' | 'since'>,
+  { display, rooms, since }: Pick<CrewSetOptions, 'display' | 'rooms' | 'since'>,
 ): CrewPart | null {
   const { surfaces } = parts.surfaces;
   const side = words[kind][from];
@@ -40,7 +40,8 @@ export function surfacesPart(
       caution: kind === 'wall' ? cautions.height : cautions.hangingLoad,
       since,
       under: [],
-      room,
+      rooms,
+      allTags: false,
       format: (value, unit) => formatQuantity(value, unit, display),
     });
   });

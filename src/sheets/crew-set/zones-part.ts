@@ -19,7 +19,7 @@ type ZoneNodes = Pick<NodesResults, 'nodes' | 'nodeOfZone'>;
 export function zonesPart(
   parts: StageParts,
   nodes: ZoneNodes,
-  { display, room, since }: Pick<CrewSetOptions, 'display' | 'room' | 'since'>,
+  { display, rooms, since }: Pick<CrewSetOptions, 'display' | 'rooms' | 'since'>,
 ): CrewPart | null {
   const ports = schedulePorts(parts);
   const format: Format = (value, unit) => formatQuantity(value, unit, display);
@@ -56,7 +56,8 @@ export function zonesPart(
       caution: null,
       since,
       under,
-      room,
+      rooms,
+      allTags: true,
       format,
     });
   });

@@ -25,9 +25,9 @@ const underGapMm = 4;
 /** Room that is kept under a drawing for its foot before its notes are known. */
 const footMm = 10;
 
-/** Room for a drawing on a lying page of this paper, under a title of one line and above a caution. */
-export function drawingRoom(paper: Paper): Room {
-  const { body } = pageShape(paper, 'lying', true);
+/** Room for a drawing on a page of this paper, under a title of one line and above a caution. */
+export function drawingRoom(paper: Paper, orientation: Orientation): Room {
+  const { body } = pageShape(paper, orientation, true);
   const { bottomMm } = heading('', null, body);
   return { widthMm: body.rightMm - body.leftMm, heightMm: body.bottomMm - bottomMm - footMm };
 }

@@ -7,7 +7,7 @@ import type { CrewSetOptions } from '../../../src/sheets/crew-set/crew-set-optio
 /** About what a drawing has on a level A3. */
 export const options: CrewSetOptions = {
   display: { lengths: 'metric', locale: 'en-GB', currency: 'EUR' },
-  room: { widthMm: 390, heightMm: 250 },
+  rooms: [{ widthMm: 390, heightMm: 250 }],
   url: null,
   since: null,
 };

@@ -11,7 +11,7 @@ const none = { ...wall, surfaces: { surfaces: [], offsets: [], total: 0 }, walls
 test('fromAbovePart draws the stage in its hall', () => {
   const [sheet] = fromAbovePart(wall, options)!.sheets;
   if (sheet?.kind !== 'drawing') throw new Error('no drawing');
-  expect(sheet.draw(100, options.room).title).toBe('The stage from above in its hall');
+  expect(sheet.draw(100, options.rooms[0]).title).toBe('The stage from above in its hall');
   expect(sheet.side).toBe('drawn from above');
   expect(fromAbovePart(none, options)).toBeNull();
 });
@@ -23,7 +23,7 @@ test('elevationPart draws the stage level from three sides, each said', () => {
     'drawn from behind',
     'drawn from the side',
   ]);
-  const titles = part.sheets.map((sheet) => (sheet.kind === 'drawing' ? sheet.draw(100, options.room).title : ''));
+  const titles = part.sheets.map((sheet) => (sheet.kind === 'drawing' ? sheet.draw(100, options.rooms[0]).title : ''));
   expect(new Set(titles).size).toBe(3);
   expect(elevationPart(none, options)).toBeNull();
 });

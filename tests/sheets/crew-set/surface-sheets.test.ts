@@ -14,7 +14,8 @@ const options: SurfaceSheetsOptions = {
   caution: 'Take care.',
   since: null,
   under: [{ kind: 'text', style: 'body', text: 'Under.' }],
-  room: crewOptions.room,
+  allTags: true,
+  rooms: crewOptions.rooms,
   format: (mm) => `${mm} mm`,
 };
 const sheets = (changes: Partial<SurfaceSheetsOptions> = {}) => surfaceSheets(parts, { ...options, ...changes });
@@ -22,7 +23,7 @@ const sheets = (changes: Partial<SurfaceSheetsOptions> = {}) => surfaceSheets(pa
 test('surfaceSheets of a long wall are as many as it takes, each with its columns, side and caution', () => {
   // 1:50; a strip is 100 mm + 18 high, so two have room in 250 - 12; 390 - 26 hold 36 columns: 72 on a sheet.
   expect(sheets().map(({ title }) => title)).toEqual(['Whole']);
-  const cut = sheets({ room: { widthMm: 390, heightMm: 200 } });
+  const cut = sheets({ rooms: [{ widthMm: 390, heightMm: 200 }] });
   expect(cut.map(({ title, side, caution }) => [title, side, caution])).toEqual([
     ['From C1', 'drawn from behind', 'Take care.'],
     ['From C31', 'drawn from behind', 'Take care.'],
@@ -33,9 +34,9 @@ test('surfaceSheets of a long wall are as many as it takes, each with its column
 test('surfaceSheets draw strips no wider than the paper, each column once', () => {
   const [sheet] = sheets();
   for (const reduction of sheet!.reductions) {
-    const { box, strokes } = sheet!.draw(reduction, options.room);
-    expect((box.rightMm - box.leftMm) / reduction).toBeLessThan(options.room.widthMm);
-    expect((box.bottomMm - box.topMm) / reduction).toBeLessThan(options.room.heightMm);
+    const { box, strokes } = sheet!.draw(reduction, options.rooms[0]);
+    expect((box.rightMm - box.leftMm) / reduction).toBeLessThan(options.rooms[0].widthMm);
+    expect((box.bottomMm - box.topMm) / reduction).toBeLessThan(options.rooms[0].heightMm);
     expect(strokes.length).toBeGreaterThan(0);
   }
 });
@@ -56,11 +57,11 @@ test('surfaceSheets mark what changed since a revision, and say what the marks m
   const panels = new Uint8Array(parts.surfaces.total);
   panels[0] = 1;
   const [sheet] = sheets({ since: { name: 'B', panels } });
-  const { strokes, marks, notes } = sheet!.draw(50, options.room);
+  const { strokes, marks, notes } = sheet!.draw(50, options.rooms[0]);
   expect(strokes.filter(({ layer }) => layer === 'changes')).toHaveLength(1);
   expect(marks.filter(({ layer }) => layer === 'changes')).toHaveLength(1);
   expect(notes.at(-1)).toBe('dashed, with a triangle: built or wired otherwise than in revision B');
   // Columns without a changed panel have no such note.
   const rest = sheets({ since: { name: 'B', panels }, part: { firstColumn: 11, columns: 10, firstRow: 1, rows: 10 } });
-  expect(rest[0]!.draw(50, options.room).notes).toHaveLength(1);
+  expect(rest[0]!.draw(50, options.rooms[0]).notes).toHaveLength(1);
 });

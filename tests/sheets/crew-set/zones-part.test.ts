@@ -47,7 +47,7 @@ test('zonesPart names every panel on the sheets of its zone, and tags every run,
   for (const sheet of part.sheets) {
     if (sheet.kind !== 'drawing') continue;
     const letter = /: ([A-Z]) C/.exec(sheet.title)![1]!;
-    const { labels } = sheet.draw(sheet.reductions[0]!, options.room);
+    const { labels } = sheet.draw(sheet.reductions[0]!, options.rooms[0]);
     for (const { count, at, leastScale } of labels) {
       // 5 pixels a mm of paper, as paperStyle has it.
       expect(leastScale).toBeLessThanOrEqual(5 / sheet.reductions.at(-1)!);

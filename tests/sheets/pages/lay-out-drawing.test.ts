@@ -65,5 +65,5 @@ test('layOutDrawing gives the drawing the room that drawingRoom promises, howeve
   });
   const [page] = lay(noted, 'letter');
   expect(outside(page!.items, page!.shape.body)).toEqual([]);
-  expect(rooms).toContain(drawingRoom(paperById('letter')).heightMm);
+  expect(rooms).toContain(drawingRoom(paperById('letter'), 'lying').heightMm);
 });

@@ -50,7 +50,7 @@ function pagesOf(plan: Plan, paper: Paper) {
   const display = { lengths: plan.lengths, currency: plan.currency, locale: 'en-GB' };
   const parts = crewSet(plan, evaluation, {
     display,
-    room: drawingRoom(paper),
+    rooms: [drawingRoom(paper, 'lying'), drawingRoom(paper, 'upright')],
     url: 'https://example.org/#p=1',
     since: null,
   });
