@@ -19,7 +19,7 @@ const further = [5000, 10_000, 20_000, 50_000, 100_000, 200_000, 500_000, 1_000_
 
 /**
  * The largest of a sheet's scales, in order from the largest picture, at which its drawing has room. A drawing tells at which
- * scale it would fit; it is drawn anew there until one fits that says so of its own, since clear space hangs on the scale.
+ * scale it would fit; it is drawn anew there until one fits and the next larger one does not, since clear space hangs on the scale.
  */
 export function chooseReduction(sheet: Pick<DrawingSheet, 'draw' | 'reductions'>, room: Room): Scaled {
   const end = sheet.reductions.at(-1) ?? 0;
@@ -35,7 +35,10 @@ export function chooseReduction(sheet: Pick<DrawingSheet, 'draw' | 'reductions'>
     const told = reductions.findIndex((reduction) => fits(tried, reduction, room));
     const most: number = fitted?.index ?? reductions.length - 1;
     at = Math.min(most, Math.max(tooLarge + 1, told < 0 ? most : told));
-    if (at === fitted?.index) return fitted.scaled;
+    if (at !== fitted?.index) continue;
+    // What was drawn for a smaller picture may keep more space clear than the next larger one needs.
+    if (at === tooLarge + 1) return fitted.scaled;
+    at -= 1;
   }
 }
 
