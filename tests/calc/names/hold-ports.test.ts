@@ -86,6 +86,18 @@ test('holdPorts returns on another processor to it, and never takes the ports th
   for (const { port, returnProcessor } of after.runs) expect(port.startsWith(`${returnProcessor}`)).toBe(false);
 });
 
+test('holdPorts gives up held returns where the runs of that processor need its last ports', () => {
+  // Three zones of ten runs. Both others returned to processor 1 while it had no runs of its own: it has twenty ports.
+  const slot = (i: number) => `${i < 10 ? 'A' : 'B'}-${`${(i % 10) + 1}`.padStart(2, '0')}`;
+  const chains = Array.from({ length: 20 }, (_, i) =>
+    held(`${i < 10 ? 2 : 3}A-${`${(i % 10) + 1}`.padStart(2, '0')}`, column(11 + i), `1${slot(i)}`),
+  );
+  const { runs } = assemble(30, chains, 'processor');
+  for (const { port } of runs.slice(0, 10)) expect(port).toMatch(/^1[AB]-\d\d$/);
+  expect(runs.filter(({ returnProcessor }) => returnProcessor === 1)).toHaveLength(10);
+  for (const { returnPort } of runs) expect(returnPort).toMatch(/^\d[AB]-\d\d$/);
+});
+
 const returnsOf = fc.constantFrom<Returns>('none', 'port', 'breakout', 'processor');
 const name = fc
   .tuple(fc.constantFrom('1', '2', '3'), fc.constantFrom('A', 'B', 'C', ''), fc.integer({ min: 1, max: 11 }))

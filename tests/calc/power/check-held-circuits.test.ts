@@ -23,6 +23,7 @@ test('checkHeldCircuits says that names stand, could not stay, or rest', () => {
 test('computePower names circuits by what is held, keeps them on legs by their numbers, and the service by its distros', () => {
   const held = plain.circuits.map(({ name, distro }, i) => chain(name.replace(/^D\d+/, `D${distro + 4}`), entry(i)));
   const named = computePower({ ...inputs, held });
+  expect(named.circuits.map(({ name }) => name)).toEqual(held.map(({ name }) => name));
   expect(named.circuits.map(({ distro }) => distro)).toEqual(plain.circuits.map(({ distro }) => distro + 4));
   expect(named.circuits.map(({ leg }) => leg)).toEqual(plain.circuits.map(({ leg }) => leg));
   expect(named.distros.map(({ number }) => number)).toEqual(plain.distros.map(({ number }) => number + 4));

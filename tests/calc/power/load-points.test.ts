@@ -7,14 +7,19 @@ import { powerOf } from '../../arbitraries/power-surfaces';
 
 const scheme = legScheme(powerOf({ connection: 'leg-to-neutral' }));
 const even = (activeA: number) => scheme.branches.map(() => ({ activeA, reactiveA: 0 }));
-const load = (points: readonly (readonly [string, number])[], distros: readonly number[], signalA = 0) =>
+const load = (
+  points: readonly (readonly [string, number])[],
+  distros: readonly number[],
+  signalA = 0,
+  numbers = distros.map((_, d) => d + 1),
+) =>
   loadPoints(
     powerOf({
       servicePoints: points.map(([id, legA]) => servicePoint(id, legA)),
       circuit: { ratedA: 16, usableShare: 0.8 },
     }),
     scheme,
-    distros.map((_, d) => d + 1),
+    numbers,
     distros.map(even),
     { activeA: signalA, reactiveA: 0 },
   );
@@ -33,6 +38,10 @@ it('loadPoints adds up the legs of the distros on each point, against the usable
   ]);
   expect(points[0]!.legs[0]).toEqual({ leg: 'L1', currentA: expect.closeTo(200, 9), limitA: 320 });
   expect(points[1]!.legs[2]).toEqual({ leg: 'L3', currentA: expect.closeTo(100, 9), limitA: 160 });
+});
+
+it('loadPoints says distros by the numbers that they have', () => {
+  expect(load([['west', 400]], [100, 50], 0, [7, 3]).map(({ distros }) => distros)).toEqual([[7, 3]]);
 });
 
 it('loadPoints spreads signal equipment over the points by their amperes', () => {
