@@ -13,8 +13,18 @@ export const legTints = { L1: 0, L2: 2, L3: 4, 'L1-L2': 0, 'L2-L3': 2, 'L3-L1': 
 
 type TintParts = Pick<StageParts, 'surfaces' | 'zones' | 'runs' | 'power'>;
 
-/** Number of the tint of every panel through all surfaces; `noTint` where it belongs to nothing. */
+/** What was tinted before: a set of sheets draws the same stage a hundred times. */
+const tinted = new WeakMap<TintParts, Map<Tint, Uint8Array>>();
+
+/** Number of the tint of every panel through all surfaces; `noTint` where it belongs to nothing. Nobody may change it. */
 export function tintPanels(parts: TintParts, tint: Tint): Uint8Array {
+  const before = tinted.get(parts) ?? new Map<Tint, Uint8Array>();
+  const tints = before.get(tint) ?? tintAnew(parts, tint);
+  tinted.set(parts, before.set(tint, tints));
+  return tints;
+}
+
+function tintAnew(parts: TintParts, tint: Tint): Uint8Array {
   const tints = new Uint8Array(parts.surfaces.total).fill(noTint);
   if (tint === 'processor') tintZones(parts, tints);
   if (tint === 'port') tintNeighbours(parts, parts.runs.runOf, parts.runs.runs.length, tints);

@@ -12,6 +12,13 @@ describe('tintPanels', () => {
     const parts = stageFixture({ columns: 6, rows: 1, jointDeg: 0, zoneColumns: 2 });
     expect([...tintPanels(parts, 'processor')]).toEqual([0, 0, 1, 1, 2, 2]);
   });
+  it('tints the same parts once for each tint', () => {
+    const parts = stageFixture({ columns: 6, rows: 2, jointDeg: 0, zoneColumns: 2 });
+    expect(tintPanels(parts, 'port')).toBe(tintPanels(parts, 'port'));
+    expect(tintPanels(parts, 'processor')).not.toBe(tintPanels(parts, 'port'));
+    const same = stageFixture({ columns: 6, rows: 2, jointDeg: 0, zoneColumns: 2 });
+    expect(tintPanels(same, 'port')).toEqual(tintPanels(parts, 'port'));
+  });
   it('gives each leg its tint', () => {
     const parts = stageFixture({ columns: 4, rows: 1, jointDeg: 0 });
     expect([...tintPanels(parts, 'leg')]).toEqual([legTints.L1, legTints.L2, legTints.L3, legTints.L1]);
