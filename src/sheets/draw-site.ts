@@ -11,6 +11,9 @@ const vehicleLengths = 1.6;
 /** How far from the hall its dimension lines run; more where their text stands between. */
 const besideMm = 700;
 
+/** The width of the opening stands inside, so far that words wider than the opening clear the ends of the wall. */
+const insideGap = 2;
+
 export interface SiteDrawing {
   readonly strokes: readonly Stroke[];
   readonly dimensions: readonly Dimension[];
@@ -39,8 +42,11 @@ export function drawSite(
     );
   }
   if (opening !== null) {
-    const { from, to } = opening;
-    dimensions.push(measured(from.xMm, -from.yMm, to.xMm, -to.yMm, `opening ${format(opening.widthMm, 'mm')}`));
+    const { from, to, outX, outY } = opening;
+    dimensions.push({
+      ...measured(from.xMm, -from.yMm, to.xMm, -to.yMm, `opening ${format(opening.widthMm, 'mm')}`),
+      aside: { x: -outX, y: outY, gap: insideGap },
+    });
     if (vehicle.widthMm !== null) labels.push(drawVehicle(body, opening, vehicle.widthMm, vehicle.heightMm, format));
   }
   return {

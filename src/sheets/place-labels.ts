@@ -64,14 +64,13 @@ export function placeLabels(
   return placed;
 }
 
-/** The text of a dimension stands above a level line, and turned on the left of an upright one. */
-function dimensionLabel({ x1Mm, y1Mm, x2Mm, y2Mm, text }: Dimension): Label {
+/** The text of a dimension stands above a level line, and turned on the left of an upright one, or aside where that is asked. */
+function dimensionLabel({ x1Mm, y1Mm, x2Mm, y2Mm, text, aside }: Dimension): Label {
   const turned = Math.abs(y2Mm - y1Mm) > Math.abs(x2Mm - x1Mm);
+  const line = { text, xMm: x1Mm, yMm: y1Mm, to: { xMm: x2Mm, yMm: y2Mm, at: 'middle' } } as const;
+  if (aside !== undefined) return { ...line, asideX: aside.x, asideY: aside.y, gap: aside.gap };
   return {
-    text,
-    xMm: x1Mm,
-    yMm: y1Mm,
-    to: { xMm: x2Mm, yMm: y2Mm, at: 'middle' },
+    ...line,
     asideX: turned ? -1 : 0,
     asideY: turned ? 0 : -1,
     gap: 0.3,

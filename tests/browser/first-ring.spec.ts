@@ -17,6 +17,14 @@ test('a hall and a wish alone lead to a ring that is used in one step and undone
   await expect(builds.getByText('…', { exact: true })).toHaveCount(0, { timeout: 30_000 });
   await use.first().click();
   await expect(page.getByRole('link', { name: /^Fullest port/ })).toContainText(/\d/);
+  // The one that was taken says so at its head, and the last build is reached by the keyboard.
+  const heads = builds.getByRole('columnheader');
+  await expect(heads.filter({ hasText: 'in use' })).toHaveAttribute('aria-current', 'true');
+  await expect(heads.filter({ hasText: 'in use' })).toHaveCount(1);
+  await heads.last().scrollIntoViewIfNeeded();
+  await builds.focus();
+  for (let press = 0; press < 12; press++) await page.keyboard.press('ArrowRight');
+  await expect(heads.last()).toBeInViewport({ ratio: 0.95 });
   // The way in, five fields, one ring.
   expect(clicks.count()).toBeLessThanOrEqual(7);
 

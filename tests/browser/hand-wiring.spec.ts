@@ -52,8 +52,19 @@ test('a drag from a panel to the next cuts the run between them, and does not mo
   await page.mouse.move(to.x, to.y, { steps: 6 });
   await page.mouse.up();
   await expect(runCount(page)).toHaveText(/^5 ports/);
+  await expectOverNothing(page);
   expect(await drawing.locator('svg').first().getAttribute('data-scale')).toBe(scale);
 });
+
+/** What the program says stands over no chapter, no drawing and no way of a panel. */
+async function expectOverNothing(page: Page): Promise<void> {
+  const notice = (await page.getByText('Changed by hand.').boundingBox())!;
+  const leaves = page.locator('.book, .draw');
+  for (const leaf of await leaves.all()) {
+    if (await leaf.isVisible())
+      expect((await leaf.boundingBox())!.y).toBeGreaterThanOrEqual(notice.y + notice.height - 1);
+  }
+}
 
 test('one zone is pinned to a way by hand and left to the search again', async ({ page }) => {
   await openRuns(page);
@@ -84,6 +95,7 @@ test.describe('by touch', () => {
     const before = await scale();
     await dragByTouch(page, from, to);
     await expect(page.getByText('Changed by hand.')).toBeVisible();
+    await expectOverNothing(page);
     expect(await scale()).toBe(before);
     await showLeaf(page, 'Book');
     await expect(runCount(page)).toHaveText(/^5 ports/);

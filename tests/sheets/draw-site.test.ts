@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawSite } from '../../src/sheets/draw-site';
 import { findOpening } from '../../src/sheets/find-opening';
+import { placeLabels } from '../../src/sheets/place-labels';
 import { stageFixture } from '../arbitraries/evaluation-fixture';
 import { polylines } from './polylines';
 
@@ -27,6 +28,28 @@ describe('drawSite', () => {
     const opened = drawSite(null, opening, vehicle, format).dimensions[0]!;
     expect(opened.text).toBe('opening 3980 mm');
     expect(Math.hypot(opened.x2Mm - opened.x1Mm, opened.y2Mm - opened.y1Mm)).toBeCloseTo(3980.2, 0);
+  });
+  it('writes the width of the opening inside, clear of the ends of the wall', () => {
+    const { dimensions } = drawSite(null, opening, vehicle, format);
+    // The opening is at the bottom of the plan, so inside is up: against y of the drawing.
+    expect(dimensions[0]!.aside!.y).toBeLessThan(0);
+    // On a phone 13 m take 180 px.
+    const view = {
+      scale: 0.014,
+      leftMm: -13_000,
+      topMm: -13_000,
+      widthPx: 364,
+      heightPx: 364,
+      sizes: { small: 10, normal: 12, large: 16 },
+    };
+    const [text] = placeLabels([], dimensions, view as Parameters<typeof placeLabels>[2]);
+    const rings = stageFixture({ columns: 136, rows: 1, jointDeg: 2.5 }).walls[0]!;
+    for (let corner = 0; corner < rings.frontMm.length; corner += 2) {
+      const x = (rings.frontMm[corner]! - view.leftMm) * view.scale;
+      const y = (-rings.frontMm[corner + 1]! - view.topMm) * view.scale;
+      const isUnder = x > text!.x && x < text!.x + text!.width && y > text!.y && y < text!.y + text!.height;
+      expect(isUnder, `${x}, ${y}`).toBe(false);
+    }
   });
   it('stands the vehicle before the opening, as wide as stated', () => {
     const { strokes, labels } = drawSite(null, opening, vehicle, format);

@@ -34,6 +34,16 @@ describe('drawUnrolled', () => {
     // Top at 1000, 6 rows of 500 and 200 of base: the floor at 4200, 2100 of reach above it.
     expect([y('hall'), y('limits')]).toEqual([4200, 2100]);
   });
+  it('begins no line of the site left of its box', () => {
+    for (const from of ['behind', 'inside'] as const) {
+      const { strokes, box } = drawn({ from }).drawing;
+      for (const { layer, lines } of strokes.filter((stroke) => ['hall', 'limits'].includes(stroke.layer))) {
+        for (const x of polylines(lines).flatMap((line) => line.map(([at]) => at!))) {
+          expect(x, layer).toBeGreaterThanOrEqual(box.leftMm);
+        }
+      }
+    }
+  });
   it('measures the height of the wall and of its base', () => {
     expect(drawn().drawing.dimensions.map((dimension) => dimension.text)).toEqual(['3000 mm', '200 mm']);
   });

@@ -12,7 +12,7 @@ import { DisplayContext } from '../widgets/display-context';
 import { applyTheme } from './apply-theme';
 import { Bench } from './Bench';
 import { FaultBoundary } from './FaultBoundary';
-import { NoticeContext } from './notice-context';
+import { NoticeContext, SaidContext } from './notice-context';
 import { ProblemPage } from './ProblemPage';
 import { useAddress } from './use-address';
 import { useBenchCommands } from './use-bench-commands';
@@ -84,10 +84,7 @@ function Noticed({ children }: { readonly children: ReactNode }) {
   }, [notice]);
   return (
     <NoticeContext value={say}>
-      {children}
-      <div className="notice" role="status">
-        {notice?.text}
-      </div>
+      <SaidContext value={notice?.text ?? null}>{children}</SaidContext>
     </NoticeContext>
   );
 }

@@ -5,6 +5,7 @@ import { Button } from '../widgets/Button';
 import type { MenuEntry } from '../widgets/MenuButton';
 import { KeptState } from './KeptState';
 import { Mark } from './Mark';
+import { NoticeLine } from './NoticeLine';
 import { OpenMenu } from './OpenMenu';
 import { PlanTitle } from './PlanTitle';
 import { ThemeButton } from './ThemeButton';
@@ -32,6 +33,7 @@ export function TopBar({ narrow, onFind, onShare }: TopBarProps) {
       {!narrow && <span className="wordmark">Voussoir</span>}
       <PlanTitle />
       <KeptState />
+      <NoticeLine />
       {narrow ? (
         <>
           <UndoButtons />

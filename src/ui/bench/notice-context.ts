@@ -8,3 +8,10 @@ export const NoticeContext = createContext<Say>(() => undefined);
 export function useSay(): Say {
   return useContext(NoticeContext);
 }
+
+/** What was last said, until it goes. */
+export const SaidContext = createContext<string | null>(null);
+
+export function useNotice(): string | null {
+  return useContext(SaidContext);
+}

@@ -9,10 +9,19 @@ export interface ComparisonTableProps<Thing> {
   readonly things: readonly Thing[];
   readonly keyOf: (thing: Thing) => string;
   readonly isChosen?: (thing: Thing) => boolean;
+  /** The thing that holds now, with what is said of it at the head of its column. */
+  readonly current?: { readonly is: (thing: Thing) => boolean; readonly words: string } | undefined;
 }
 
 /** Few things side by side, figure under figure: what a buyer compares. */
-export function ComparisonTable<Thing>({ caption, figures, things, keyOf, isChosen }: ComparisonTableProps<Thing>) {
+export function ComparisonTable<Thing>({
+  caption,
+  figures,
+  things,
+  keyOf,
+  isChosen,
+  current,
+}: ComparisonTableProps<Thing>) {
   const [name, ...rows] = figures;
   if (!name) return null;
   return (
@@ -24,8 +33,14 @@ export function ComparisonTable<Thing>({ caption, figures, things, keyOf, isChos
           <tr>
             <th scope="col">{name.title}</th>
             {things.map((thing) => (
-              <th key={keyOf(thing)} scope="col" data-chosen={isChosen?.(thing) || undefined}>
+              <th
+                key={keyOf(thing)}
+                scope="col"
+                data-chosen={isChosen?.(thing) || undefined}
+                aria-current={current?.is(thing) || undefined}
+              >
                 {name.cell(thing)}
+                {current?.is(thing) && <span className="current-words">{current.words}</span>}
               </th>
             ))}
           </tr>
@@ -35,7 +50,11 @@ export function ComparisonTable<Thing>({ caption, figures, things, keyOf, isChos
             <tr key={row.key}>
               <th scope="row">{row.title}</th>
               {things.map((thing) => (
-                <td key={keyOf(thing)} data-chosen={isChosen?.(thing) || undefined}>
+                <td
+                  key={keyOf(thing)}
+                  data-chosen={isChosen?.(thing) || undefined}
+                  data-current={current?.is(thing) || undefined}
+                >
                   <FoldingFigure>{row.cell(thing)}</FoldingFigure>
                 </td>
               ))}

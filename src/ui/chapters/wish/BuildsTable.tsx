@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import { askedOpening } from '../../../calc/finder/asked-opening';
 import type { Build } from '../../../calc/finder/build';
+import { isBuildInUse } from '../../../calc/finder/is-build-in-use';
 import type { Plan } from '../../../plan/plan';
 import { formatSentence } from '../../../units/format-sentence';
 import { SearchProgress } from '../../bench/SearchProgress';
@@ -86,6 +87,7 @@ export function BuildsTable({ caption, plan, builds, isCurrent, isChosen, more }
         things={builds}
         keyOf={({ key }) => key}
         {...(isChosen === undefined ? {} : { isChosen })}
+        current={{ is: (build) => isBuildInUse(build, plan.walls), words: 'in use' }}
       />
       {shown && stops.length > 0 && (
         <Stops title={`What would stop the plan with ${shown.panelName}, ${shown.columns} × ${shown.rows}`}>
