@@ -2,9 +2,10 @@ import type { Browser, Page } from '@playwright/test';
 import readCode from 'jsqr';
 import { PNG } from 'pngjs';
 import { itemLink } from '../../src/sheets/item-link';
+import { chooseFile } from './support/choose-file';
 import { expectAccessible, expectLegible } from './support/expect-accessible';
 import { figuresAreThere, openWorkbench } from './support/open-workbench';
-import { savedBy } from './support/plan-file';
+import { fixture, type GivenFile, savedBy } from './support/plan-file';
 import { expect, test } from './support/test';
 
 const shareDialog = (page: Page) => page.getByRole('dialog', { name: 'Share' });
@@ -100,6 +101,38 @@ test('a link that was cut, and a code of a plan that is not kept, say what to do
   await page.goto('./#of=elsewhere&panel=A-C1-R1');
   await expect(page.getByRole('heading', { name: 'This plan is not on this device' })).toBeVisible();
   await expectAccessible(page);
+});
+
+/** The sample with a wiring that runs in no order, so that nothing about it can be said short. */
+function tangled(rows: number): GivenFile {
+  const { name, text } = fixture('plans/horseshoe.json');
+  // A generator of Lehmer's, so that the plan is the same every time.
+  let state = 1;
+  const any = (most: number) => {
+    state = (state * 48271) % 2147483647;
+    return 1 + (state % most);
+  };
+  const row = () => ({ panel: `A C${any(75)} R${any(14)}`, port: `${any(8)}A-${any(89) + 10}`, place: any(60_000) });
+  const existingWiring = { source: 'wiring.csv', rows: Array.from({ length: rows }, row) };
+  return { name, text: JSON.stringify({ ...JSON.parse(text), existingWiring }) };
+}
+
+test('a plan too long for a code is shared as a link, one too long for a link as a file', async ({ page }) => {
+  await openWorkbench(page);
+  await chooseFile(page, tangled(500));
+  await figuresAreThere(page);
+  const link = await linkOf(page);
+  expect(link.length).toBeGreaterThan(2953);
+  await expect(shareDialog(page).getByText('too long for a code')).toBeVisible();
+  await expect(shareDialog(page).getByRole('img')).toBeHidden();
+  await page.keyboard.press('Escape');
+  await chooseFile(page, tangled(6000));
+  await figuresAreThere(page);
+  await page.getByRole('button', { name: 'Share' }).click();
+  await expect(shareDialog(page).getByText('Share it as a file')).toBeVisible();
+  await expect(shareDialog(page).getByRole('textbox', { name: 'Link', exact: true })).toBeHidden();
+  const { name } = await savedBy(page, shareDialog(page).getByRole('button', { name: 'Save as a file' }));
+  expect(name).toMatch(/\.json$/);
 });
 
 test('the plan can be shared as a file', async ({ page }) => {

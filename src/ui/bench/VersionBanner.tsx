@@ -16,7 +16,7 @@ function Offer({ offline }: { readonly offline: Offline }) {
   if (!hasNewVersion || isPutOff) return null;
   return (
     <section className="banner" aria-label="New version">
-      <p>A new version is there. Loading it takes a moment; the plan is kept.</p>
+      <p role="status">A new version is there. Loading it takes a moment; the plan is kept.</p>
       <Button small look="primary" onClick={() => void offline.takeNewVersion()}>
         Reload
       </Button>
