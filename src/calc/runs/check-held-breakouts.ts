@@ -43,7 +43,7 @@ export function checkHeldBreakouts(
         ? {}
         : {
             fix: {
-              label: 'Let the names go that are not in use where they were given',
+              label: 'Let go of names not in use',
               command: { name: 'release-names', args: { ports } },
             },
           }),
