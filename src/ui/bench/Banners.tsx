@@ -60,10 +60,7 @@ function SharedBanner() {
   if (!isCopy) return null;
   return (
     <section className="banner" aria-label="Shared copy">
-      <p>
-        A read-only copy of a plan that was shared, kept in this browser. Nothing of yours was changed; what is built
-        can be ticked.
-      </p>
+      <p>A read-only copy of a shared plan; nothing of yours was changed. What is built can be ticked.</p>
       <Button small onClick={() => void makeMine()}>
         Make it mine
       </Button>
