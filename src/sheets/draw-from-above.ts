@@ -19,7 +19,8 @@ export function drawFromAbove(parts: StageParts, tint: Tint, format: Format): Dr
   const site = drawSite(hall, opening, parts.vehicle, format);
   const inside = insideCircles(parts.walls, format);
   const strokes = [...site.strokes, ...ceilings.strokes, ...walls.strokes, inside.stroke];
-  const overall = hall === null ? overallDimensions(parts, format) : [];
+  const isRound = parts.walls.some(({ insideDiameterMm }) => insideDiameterMm !== null);
+  const overall = hall === null || !isRound ? overallDimensions(parts, format) : [];
   return {
     title: `The stage from above${hall === null ? '' : ' in its hall'}`,
     box: boxOf(strokes, [...site.dimensions, ...overall]),
@@ -75,7 +76,7 @@ function insideCircles(
 /** A side shorter than this is no more than the depth of a wall, and not worth a dimension. */
 const leastSideMm = 1000;
 
-/** Where no hall is stated: the sides of the rectangle round the walls. */
+/** Where no hall is stated, or no wall has a diameter: the sides of the rectangle round the walls. */
 function overallDimensions(parts: StageParts, format: Format): readonly Dimension[] {
   const box = boxRoundWalls(parts.walls, 0);
   if (box === null) return [];

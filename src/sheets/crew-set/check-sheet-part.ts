@@ -1,6 +1,7 @@
 import type { Evaluation } from '../../calc/evaluation';
 import { listThings } from '../../calc/log/list-things';
 import { scheduleThings } from '../schedule-things';
+import { blocksPart } from './blocks-part';
 import type { CrewPart } from './crew-part';
 
 /** In the order of the work, as the build log has them. */
@@ -13,22 +14,8 @@ export function checkSheetPart({ surfaces, zones, runs, power }: Evaluation): Cr
     .map((of) => scheduleThings(surfaces, of, things[of]))
     .filter(({ count }) => count > 0);
   if (tables.length === 0) return null;
-  return {
-    id: 'check-sheet',
-    title: 'Check sheet',
-    sheets: tables.map((schedule) => ({
-      kind: 'blocks',
-      title: `Check sheet: ${schedule.title.toLowerCase()}`,
-      side: null,
-      caution: null,
-      blocks: [
-        {
-          kind: 'text',
-          style: 'body',
-          text: 'Sign with initials when it is done; leave the box empty while it is not.',
-        },
-        { kind: 'table', title: '', schedule, boxes },
-      ],
-    })),
-  };
+  return blocksPart('check-sheet', 'Check sheet', null, [
+    { kind: 'text', style: 'body', text: 'Sign with initials when it is done; leave the box empty while it is not.' },
+    ...tables.map((schedule) => ({ kind: 'table' as const, title: schedule.title, schedule, boxes })),
+  ]);
 }

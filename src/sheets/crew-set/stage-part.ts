@@ -18,8 +18,15 @@ const sides = [
 export function fromAbovePart(parts: StageParts, { display }: Pick<CrewSetOptions, 'display'>): CrewPart | null {
   if (parts.surfaces.total === 0) return null;
   const draw: DrawingSheet['draw'] = () => drawFromAbove(parts, 'processor', formatOf(display));
-  const sheet = sheetOf('Stage from above', 'drawn from above', cautions.exits, draw);
+  const sheet = sheetOf('Stage from above', 'drawn from above', floorCaution(parts), draw);
   return { id: 'from-above', title: sheet.title, sheets: [sheet] };
+}
+
+/** A ring under a ceiling changes exits; else what stands wants a word, or what hangs. */
+function floorCaution({ walls, ceilings }: StageParts): string {
+  const isRoofed = ceilings.some(({ table }) => table.count > 0);
+  if (isRoofed && walls.some(({ openingMm }) => openingMm !== null)) return cautions.exits;
+  return walls.some(({ table }) => table.count > 0) ? cautions.stackedLoad : cautions.hangingLoad;
 }
 
 /** The stage level from three sides, with its heights; null where nothing stands or hangs. */

@@ -16,6 +16,15 @@ test('fromAbovePart draws the stage in its hall', () => {
   expect(fromAbovePart(none, options)).toBeNull();
 });
 
+test('fromAbovePart warns of exits in a ring under a ceiling, of stacked load without one', () => {
+  const caution = (parts: typeof wall) => fromAbovePart(parts, options)!.sheets[0]!.caution;
+  const ring = stageFixture({ columns: 30, rows: 4, jointDeg: 10, ceilingDiameterMm: 2000 });
+  expect([caution(ring), caution(roofed), caution(wall)]).toEqual([
+    ...[cautions.exits, cautions.stackedLoad, cautions.stackedLoad],
+  ]);
+  expect(caution({ ...roofed, walls: [] })).toBe(cautions.hangingLoad);
+});
+
 test('elevationPart draws the stage level from three sides, each said', () => {
   const part = elevationPart(wall, options)!;
   expect(part.sheets.map(({ side }) => side)).toEqual([
