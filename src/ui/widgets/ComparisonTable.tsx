@@ -13,6 +13,9 @@ export interface ComparisonTableProps<Thing> {
   readonly current?: { readonly is: (thing: Thing) => boolean; readonly words: string } | undefined;
 }
 
+/** From more than so many on, columns are narrow. */
+const manyThings = 3;
+
 /** Few things side by side, figure under figure: what a buyer compares. */
 export function ComparisonTable<Thing>({
   caption,
@@ -27,7 +30,7 @@ export function ComparisonTable<Thing>({
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reached by keyboard.
     <section className="table-box" aria-label={caption} tabIndex={0}>
-      <table className="figures comparison">
+      <table className={things.length > manyThings ? 'figures comparison many' : 'figures comparison'}>
         <caption className="unseen">{caption}</caption>
         <thead>
           <tr>

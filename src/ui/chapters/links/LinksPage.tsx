@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { leastByFamily } from '../../../calc/links/least-by-family';
 import { linkById } from '../../../calc/links/link-by-id';
 import type { SurfaceLinks } from '../../../calc/links/link-result';
 import { scheduleLinks } from '../../../sheets/schedule-links';
@@ -11,8 +12,11 @@ import { ComparisonTable } from '../../widgets/ComparisonTable';
 import { EmptyState } from '../../widgets/EmptyState';
 import type { FigureColumn } from '../../widgets/FigureTable';
 import { type Format, useFormat } from '../../widgets/use-format';
+import { familyWords } from './family-words';
 import { LinksGiven } from './LinksGiven';
 import { LinkTable } from './LinkTable';
+
+const families = ['tmds', 'frl', 'displayport', 'sdi', 'ethernet'] as const;
 
 const sentFigures = (format: Format): readonly FigureColumn<SurfaceLinks>[] => [
   { key: 'letter', title: 'Surface', cell: ({ letter }) => letter },
@@ -35,6 +39,14 @@ const sentFigures = (format: Format): readonly FigureColumn<SurfaceLinks>[] => [
     title: 'Left of it',
     cell: ({ chosen }) => (chosen?.fits ? format(chosen.marginShare, 'share', '–') : '–'),
   },
+  ...families.map((kind) => ({
+    key: kind,
+    title: `Least of ${familyWords[kind]}`,
+    cell: (surface: SurfaceLinks) => {
+      const least = leastByFamily(surface).get(kind);
+      return least === undefined ? 'none carries it' : linkById(least.linkId)!.name;
+    },
+  })),
   { key: 'cables', title: 'Outputs, cables', cell: ({ outputs, cables }) => `${outputs}, ${cables}` },
 ];
 

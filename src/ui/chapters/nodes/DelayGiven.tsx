@@ -4,8 +4,8 @@ import { AddButton, RemoveButton } from '../../bench/ListButtons';
 import { PlanText, PlanUnit } from '../../bench/PlanFields';
 import { usePlan } from '../../state/use-plan';
 import { usePlanField } from '../../state/use-plan-field';
-import { ChoiceField } from '../../widgets/ChoiceField';
 import { MillisecondsField } from './MillisecondsField';
+import { toggleSurface } from './toggle-surface';
 
 const list = ['delay', 'steps'] as const;
 
@@ -38,28 +38,31 @@ export function DelayGiven() {
   );
 }
 
-const all = '';
-const several = 'several';
-
-/** The surface that a step is for, or all of them; several stay as the file has them. */
+/** The surfaces that a step is for: any of them, or all. */
 function StepSurfaces({ path }: { readonly path: Path }) {
   const walls = usePlan((plan) => plan.walls);
   const ceilings = usePlan((plan) => plan.ceilings);
   const { value: surfaceIds, field, onCommit } = usePlanField<readonly string[] | null>(path, 'surfaces of a step');
   const surfaces = [...walls, ...ceilings];
   if (surfaces.length < 2 && surfaceIds === null) return null;
-  const isOne = surfaceIds !== null && surfaceIds.length === 1;
+  const ids = surfaces.map(({ id }) => id);
   return (
-    <ChoiceField<string>
-      label="On"
-      field={field}
-      value={surfaceIds === null ? all : isOne ? surfaceIds[0]! : several}
-      choices={[
-        { value: all, label: 'all surfaces' },
-        ...surfaces.map(({ id, letter, name }) => ({ value: id, label: `${letter} ${name}` })),
-        ...(surfaceIds === null || isOne ? [] : [{ value: several, label: `${surfaceIds.length} surfaces` }]),
-      ]}
-      onCommit={(id) => (id === several ? null : onCommit(id === all ? null : [id]))}
-    />
+    <fieldset className="step-surfaces" data-field={field}>
+      <legend>{surfaceIds === null ? 'On all surfaces' : 'On'}</legend>
+      {surfaces.map(({ id, letter, name }) => {
+        const isMarked = surfaceIds?.includes(id) ?? true;
+        return (
+          <label key={id}>
+            <input
+              type="checkbox"
+              checked={isMarked}
+              disabled={isMarked && toggleSurface(surfaceIds, ids, id) === surfaceIds}
+              onChange={() => onCommit(toggleSurface(surfaceIds, ids, id))}
+            />
+            {`${letter} ${name}`.trim()}
+          </label>
+        );
+      })}
+    </fieldset>
   );
 }
