@@ -24,12 +24,10 @@ describe('drawFromAbove', () => {
   it('measures walls that have no diameter in their hall too', () => {
     const flat = stageFixture({ columns: 8, rows: 4, jointDeg: 0 });
     // 8 columns of 500.
-    expect(drawFromAbove(flat, 'none', format).dimensions.map(({ text }) => text)).toContain(format(4000, 'mm'));
+    expect(drawFromAbove(flat, 'none', format).dimensions.map(({ text }) => text)).toContain(format(4000));
   });
   it('says how wide the walkway behind a wall is', () => {
-    expect(drawFromAbove(stageFixture(ring), 'none', format).notes.join()).toContain(
-      `walkway of ${format(1200, 'mm')}`,
-    );
+    expect(drawFromAbove(stageFixture(ring), 'none', format).notes.join()).toContain(`walkway of ${format(1200)}`);
     const parts = stageFixture(ring);
     const without = drawFromAbove({ ...parts, hall: { ...parts.hall, walkwayMm: 0 } }, 'none', format);
     expect(without.notes.join()).not.toContain('walkway');
