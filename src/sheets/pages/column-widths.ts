@@ -12,6 +12,7 @@ export interface ColumnWidths {
 const columnGapMm = 3;
 /** A box to tick or to sign with a pen, with the gap before it. */
 const boxWidthMm = 13;
+const mostBoxMm = 24;
 /** No column wants more for itself. */
 const wordsMm = 62;
 /** A column takes so much more than it needs where there is room. */
@@ -42,7 +43,20 @@ export function columnWidths({ columns, boxes }: MeasuredTable, roomMm: number):
       : sum(least) <= room
         ? between(least, natural, room)
         : squeezed(least, room);
-  return { columnsMm, gapMm: columnGapMm * share, boxMm: boxWidthMm * share, totalMm: sum(columnsMm) + fixed };
+  const widths = { columnsMm, gapMm: columnGapMm * share, boxMm: boxWidthMm * share, totalMm: sum(columnsMm) + fixed };
+  return boxes.length === 0 ? widths : stretched(widths, boxes.length, roomMm);
+}
+
+/** A table to write into reaches across its room: wider boxes first, which stand under those of the table above, then a wider last column. */
+function stretched({ columnsMm, gapMm, boxMm, totalMm }: ColumnWidths, boxes: number, roomMm: number): ColumnWidths {
+  const wider = Math.max(0, Math.min(mostBoxMm - boxMm, (roomMm - totalMm) / boxes));
+  const left = Math.max(0, roomMm - totalMm - wider * boxes);
+  return {
+    columnsMm: columnsMm.map((width, i) => (i === columnsMm.length - 1 ? width + left : width)),
+    gapMm,
+    boxMm: boxMm + wider,
+    totalMm: totalMm + wider * boxes + left,
+  };
 }
 
 const sum = (widths: readonly number[]) => widths.reduce((total, width) => total + width, 0);

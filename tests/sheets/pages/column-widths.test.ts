@@ -83,3 +83,11 @@ test('easyWidthMm asks for no more than a few lines of words', () => {
   ).toBeLessThan(100);
   expect(easyWidthMm(table([[5, 20]], 2))).toBeCloseTo(46, 9);
 });
+
+test('columnWidths lets a table to write into reach across its room, so that boxes stand under each other', () => {
+  const narrow = columnWidths(table([[5, 20]], 2), 170);
+  const wide = columnWidths(table([[5, 90]], 2), 170);
+  expect([narrow.totalMm, wide.totalMm]).toEqual([expect.closeTo(170, 6), expect.closeTo(170, 6)]);
+  expect(narrow.boxMm).toBeCloseTo(wide.boxMm, 6);
+  expect(narrow.boxMm).toBeGreaterThan(20);
+});
