@@ -49,7 +49,11 @@ test('one node’s picture, the pixel map and the geometry are saved each by its
   expect(map.bytes.toString('utf8').split('\r\n')[0]).toBe(
     'panel,surface,column,row,canvasX,canvasY,width,height,turn,node,processor,breakout,port,place',
   );
+  const row = page.getByRole('region', { name: 'Files for the whole stage' }).getByRole('row', { name: /^LED faces/ });
+  await expect(row).toContainText(/\d kB/);
   const geometry = await savedBy(page, page.getByRole('button', { name: 'Save the geometry as glTF' }));
+  // What was said of its size before.
+  await expect(row).toContainText(`${Math.ceil(geometry.bytes.length / 1000)} kB`);
   expect(geometry.bytes.toString('latin1', 0, 4)).toBe('glTF');
   const stage = await savedBy(page, page.getByRole('button', { name: 'Save the whole stage as glTF' }));
   expect(stage.name).toMatch(/whole-stage\.glb$/);

@@ -11,6 +11,7 @@ import type { NamedFile } from '../../files/files-to-zip';
 import { type CrewSetAsked, type CrewSetStep, makeCrewSet } from '../../files/make-crew-set';
 import type { OutputsStep } from '../../files/make-outputs';
 import { makePlanFile, type PlanFileAsked } from '../../files/make-plan-file';
+import { type FileSize, measureFiles } from '../../files/measure-files';
 import type { Plan } from '../../plan/plan';
 
 /** The long searches over a plan: what each is asked, what it yields on its way and what it answers. Plain data, for a worker. */
@@ -28,6 +29,7 @@ export interface Sweeps {
   readonly outputs: { readonly asked: PlanFileAsked; readonly item: OutputsStep; readonly answer: NamedFile | null };
   /** The crew set as pages for the screen, or as a file; null where pages were asked. */
   readonly crew: { readonly asked: CrewSetAsked; readonly item: CrewSetStep; readonly answer: NamedFile | null };
+  readonly sizes: { readonly asked: null; readonly item: FileSize; readonly answer: undefined };
 }
 
 export type SweepName = keyof Sweeps;
@@ -80,6 +82,8 @@ export function sweepSteps(
       return markChanged(plan, request.asked, evaluate);
     case 'crew':
       return makeCrewSet(request.asked, plan, evaluate(plan));
+    case 'sizes':
+      return measureFiles(plan, evaluate(plan));
     case 'outputs':
       return makePlanFile(request.asked, plan, evaluate(plan));
   }

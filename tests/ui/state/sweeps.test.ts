@@ -64,6 +64,7 @@ test.each<SweepRequest>([
   { name: 'weights', asked: builds },
   { name: 'rates', asked: [plan.walls[0]!.id] },
   { name: 'levers', asked: 'signal' },
+  { name: 'sizes', asked: null },
 ])('all that $name yields and answers can be posted between worker and page, and is small', (request) => {
   const said = run(request);
   expect(structuredClone(said)).toEqual(said);

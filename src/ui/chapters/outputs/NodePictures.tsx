@@ -7,6 +7,7 @@ import { useBench } from '../../state/use-bench';
 import { useSweep } from '../../state/use-sweep';
 import { Button } from '../../widgets/Button';
 import { PictureCanvas } from './PictureCanvas';
+import type { useFileSizes } from './use-file-sizes';
 
 /** Small enough to be sent at once, large enough to tell where the runs go. */
 const small: OutputsAsked = { make: 'screen-pictures', mostSide: 720, mostPixels: 6_000_000 };
@@ -15,9 +16,11 @@ const small: OutputsAsked = { make: 'screen-pictures', mostSide: 720, mostPixels
 export function NodePictures({
   nodes,
   ask,
+  sizeOf,
 }: {
   readonly nodes: readonly RenderNode[];
   readonly ask: OutputFile['ask'];
+  readonly sizeOf: ReturnType<typeof useFileSizes>;
 }) {
   const plan = useBench((state) => state.plan);
   const search = useSweep(plan, 'outputs', nodes.length === 0 ? undefined : small);
@@ -50,7 +53,7 @@ export function NodePictures({
                     aria-label={`Save the test picture of ${node.name} in ${bits} bits`}
                     onClick={() => ask({ make: 'picture', node: index, bits }, `Painting ${node.name}`)}
                   >
-                    PNG, {bits} bit
+                    PNG, {bits} bit <span className="quiet">{sizeOf(`picture ${index} ${bits}`)}</span>
                   </Button>
                 ))}
               </div>

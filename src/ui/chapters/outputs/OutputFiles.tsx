@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { FileSize } from '../../../files/measure-files';
 import { findOpening } from '../../../sheets/find-opening';
 import { listSchedules } from '../../../sheets/list-schedules';
 import type { Schedule } from '../../../sheets/schedule';
@@ -9,22 +10,29 @@ import { useBench } from '../../state/use-bench';
 import { useEvaluation } from '../../state/use-evaluation';
 import { Button } from '../../widgets/Button';
 import { FigureTable } from '../../widgets/FigureTable';
+import type { useFileSizes } from './use-file-sizes';
 
 interface OutputFilesProps {
   readonly map: Schedule;
   readonly ask: OutputFile['ask'];
+  readonly sizeOf: ReturnType<typeof useFileSizes>;
 }
 
 interface Row {
   readonly name: string;
   readonly holds: string;
-  readonly buttons: readonly { readonly label: string; readonly does: string; readonly save: () => void }[];
+  readonly buttons: readonly {
+    readonly label: string;
+    readonly does: string;
+    readonly save: () => void;
+    readonly size?: FileSize['of'];
+  }[];
 }
 
 const spreadsheet = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
 /** What can be taken along for the whole stage, what it holds, and in which forms. */
-export function OutputFiles({ map, ask }: OutputFilesProps) {
+export function OutputFiles({ map, ask, sizeOf }: OutputFilesProps) {
   const plan = useBench((state) => state.plan);
   const evaluation = useEvaluation((whole) => whole);
   const { surfaces } = evaluation;
@@ -45,7 +53,14 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
     {
       name: 'Whole set',
       holds: `notes, pixel map, geometry, ${counted(nodes.length, 'picture')}`,
-      buttons: [{ label: 'ZIP', does: 'Save the whole set', save: () => ask({ make: 'set' }, 'Making the whole set') }],
+      buttons: [
+        {
+          label: 'ZIP',
+          does: 'Save the whole set',
+          save: () => ask({ make: 'set' }, 'Making the whole set'),
+          size: 'set',
+        },
+      ],
     },
     {
       name: 'Schedules',
@@ -55,6 +70,7 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
           label: 'Spreadsheet',
           does: 'Save all schedules as spreadsheet',
           save: () => ask({ make: 'schedules' }, 'Writing the schedules'),
+          size: 'schedules',
         },
       ],
     },
@@ -62,7 +78,12 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
       name: 'Pixel map',
       holds: panels,
       buttons: [
-        { label: 'CSV', does: 'Save the pixel map as CSV', save: () => ask({ make: 'map' }, 'Writing the pixel map') },
+        {
+          label: 'CSV',
+          does: 'Save the pixel map as CSV',
+          save: () => ask({ make: 'map' }, 'Writing the pixel map'),
+          size: 'map',
+        },
         { label: 'Spreadsheet', does: 'Save the pixel map as spreadsheet', save: () => void saveSpreadsheet() },
       ],
     },
@@ -70,15 +91,25 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
       name: 'LED faces',
       holds: `${counted(meshes, 'surface')}, ${panels}, canvas as texture coordinates; metres, y up`,
       buttons: [
-        { label: 'glTF', does: 'Save the geometry as glTF', save: () => ask({ make: 'gltf' }, 'Writing the geometry') },
-        { label: 'OBJ', does: 'Save the geometry as OBJ', save: () => ask({ make: 'obj' }, 'Writing the geometry') },
+        {
+          label: 'glTF',
+          does: 'Save the geometry as glTF',
+          save: () => ask({ make: 'gltf' }, 'Writing the geometry'),
+          size: 'gltf',
+        },
+        {
+          label: 'OBJ',
+          does: 'Save the geometry as OBJ',
+          save: () => ask({ make: 'obj' }, 'Writing the geometry'),
+          size: 'obj',
+        },
       ],
     },
     {
       name: 'Whole stage',
       holds: `${panels} with their depth, each under its name; floor and hall; metres, y up`,
       buttons: [
-        { label: 'glTF', does: 'Save the whole stage as glTF', save: () => saveStage(false) },
+        { label: 'glTF', does: 'Save the whole stage as glTF', save: () => saveStage(false), size: 'stage' },
         ...(isOpen
           ? [
               {
@@ -103,10 +134,13 @@ export function OutputFiles({ map, ask }: OutputFilesProps) {
           words: true,
           cell: ({ buttons }) => (
             <span className="output-buttons">
-              {buttons.map(({ label, does, save }) => (
-                <Button key={label} small aria-label={does} onClick={save}>
-                  {label}
-                </Button>
+              {buttons.map(({ label, does, save, size }) => (
+                <span key={label}>
+                  <Button small aria-label={does} onClick={save}>
+                    {label}
+                  </Button>{' '}
+                  <span className="quiet">{size === undefined ? '' : sizeOf(size)}</span>
+                </span>
               ))}
             </span>
           ),

@@ -14,6 +14,7 @@ import { DrawingFiles } from './DrawingFiles';
 import { NodePictures } from './NodePictures';
 import { OutputFiles } from './OutputFiles';
 import { StagePictureFile } from './StagePictureFile';
+import { useFileSizes } from './use-file-sizes';
 import './outputs.css';
 
 /** What a render engine and a crew start from: pixel map, geometry and test pictures, looked at and saved. */
@@ -24,6 +25,7 @@ export function OutputsPage() {
   const fed = useEvaluation((evaluation) => evaluation.nodes.results);
   const map = useMemo(() => schedulePixelMap({ surfaces, zones, runs }, fed), [surfaces, zones, runs, fed]);
   const { ask, label, search, share } = useOutputFile();
+  const sizeOf = useFileSizes();
   return (
     <ChapterPage
       page="outputs"
@@ -33,7 +35,7 @@ export function OutputsPage() {
           <EmptyState title="There is no panel yet, and so nothing to give out." />
         ) : (
           <>
-            <OutputFiles map={map} ask={ask} />
+            <OutputFiles map={map} ask={ask} sizeOf={sizeOf} />
             {label !== null && <SearchProgress of={search} label={label} share={share} />}
             <ChapterSection title="Drawings" note="DXF in millimetres at full size, SVG at 1:50">
               <DrawingFiles />
@@ -45,7 +47,7 @@ export function OutputsPage() {
               {fed.nodes.length === 0 ? (
                 <EmptyState title="No node feeds a panel yet, and so there is no picture." />
               ) : (
-                <NodePictures nodes={fed.nodes} ask={ask} />
+                <NodePictures nodes={fed.nodes} ask={ask} sizeOf={sizeOf} />
               )}
             </ChapterSection>
           </>
