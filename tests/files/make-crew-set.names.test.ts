@@ -24,7 +24,9 @@ async function printed(plan: Plan, parts: readonly string[], paper: CrewSetAsked
   while (!step.done) step = steps.next();
   const { bytes } = await crewPdf(step.value, printFonts, asked, plan);
   const { pages } = await readPdf(bytes, 'texts');
-  return { evaluation, parts: all.filter(({ id }) => parts.includes(id)), texts: pages.flatMap(({ texts }) => texts) };
+  // The reader cuts some texts at their space and gives that as a text of its own.
+  const texts = pages.flatMap((page) => page.texts.join('\n').replaceAll('\n \n', ' ').split('\n'));
+  return { evaluation, parts: all.filter(({ id }) => parts.includes(id)), texts };
 }
 
 /** How often each name of this form stands in texts. */
