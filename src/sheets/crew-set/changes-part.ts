@@ -8,7 +8,7 @@ import type { Block, CrewPart } from './crew-part';
 import type { CrewSetOptions } from './crew-set-options';
 
 /** Changes of panels that are listed; where there are more, the drawings mark them all. */
-const mostPanels = 200;
+const mostPanels = 60;
 
 /** What changed since the plan was last given to the crew; null where it never was. */
 export function changesPart({ since, display }: Pick<CrewSetOptions, 'since' | 'display'>): CrewPart | null {
@@ -23,7 +23,10 @@ export function changesPart({ since, display }: Pick<CrewSetOptions, 'since' | '
     { kind: 'text', style: 'lead', text: `Revision ${since.name} was issued on ${since.issuedOn}.` },
     ...(changes.length === 0
       ? [{ kind: 'text', style: 'body', text: 'Nothing that a crew reads has changed since.' } as const]
-      : [{ kind: 'table', title: '', schedule: scheduleChanges(changes, formats) } as const]),
+      : [
+          { kind: 'text', style: 'body', text: countKinds(since.changes) } as const,
+          { kind: 'table', title: '', schedule: scheduleChanges(changes, formats) } as const,
+        ]),
     ...(hidden === 0
       ? []
       : [
@@ -37,11 +40,34 @@ export function changesPart({ since, display }: Pick<CrewSetOptions, 'since' | '
   return blocksPart('changes', title, null, blocks);
 }
 
-/** All changes but those of panels beyond the first so many. */
+/** All changes, those of panels last and no more than the first so many of them. */
 function listed(changes: readonly Change[]): { readonly changes: readonly Change[]; readonly hidden: number } {
-  let panels = 0;
-  const shown = changes.filter(({ what }) => what !== 'panel' || ++panels <= mostPanels);
-  return { changes: shown, hidden: changes.length - shown.length };
+  const panels = changes.filter(({ what }) => what === 'panel');
+  const others = changes.filter(({ what }) => what !== 'panel');
+  return {
+    changes: [...others, ...panels.slice(0, mostPanels)],
+    hidden: Math.max(0, panels.length - mostPanels),
+  };
+}
+
+const counts: readonly (readonly [Change['what'], string])[] = [
+  ['panel', 'panel'],
+  ['port', 'port'],
+  ['trunk', 'trunk'],
+  ['processor', 'processor'],
+  ['node', 'node'],
+  ['circuit', 'circuit'],
+];
+
+/** What a crew builds and plugs, counted by what became of it: '14 panels added, 2 ports moved.' */
+function countKinds(changes: readonly Change[]): string {
+  const parts = counts.flatMap(([what, name]) =>
+    (['added', 'removed', 'moved', 'renamed', 'changed'] as const).flatMap((kind) => {
+      const count = changes.filter((change) => change.what === what && change.kind === kind).length;
+      return count === 0 ? [] : [`${counted(count, name)} ${kind}`];
+    }),
+  );
+  return parts.length === 0 ? 'No panel, port, cable or circuit changed.' : `${parts.join(', ')}.`;
 }
 
 function closely(display: CrewSetOptions['display']) {

@@ -31,7 +31,7 @@ test('changesPart of a plan that was never issued is none', () => {
 test('changesPart lists what changed since a revision, the old money in its own currency', () => {
   const part = changesPart(since([port, price]))!;
   expect(part.title).toBe('What changed since revision B');
-  expect(textsOf(part)).toEqual(['Revision B was issued on 2026-11-20.']);
+  expect(textsOf(part)).toEqual(['Revision B was issued on 2026-11-20.', '1 port moved.']);
   const { schedule } = tablesOf(part)[0]!;
   expect(cells(schedule, 0)).toMatchObject({ kind: 'moved', name: '1A-03', before: 'from A C1 R1' });
   expect(cells(schedule, 1)).toMatchObject({ before: 'US$5.00', after: '€6.00' });
@@ -43,11 +43,13 @@ test('changesPart says so where nothing changed', () => {
   expect(textsOf(part)).toContain('Nothing that a crew reads has changed since.');
 });
 
-test('changesPart lists 200 panels and counts the rest; everything else is listed', () => {
-  const panels = Array.from({ length: 230 }, (_, i) => panel(i + 1));
+test('changesPart counts what became of panels, ports and circuits, and lists panels last and 60 of them', () => {
+  const panels = Array.from({ length: 90 }, (_, i) => panel(i + 1));
   const part = changesPart(since([...panels, port]))!;
   const { schedule } = tablesOf(part)[0]!;
-  expect(schedule.count).toBe(201);
-  expect(cells(schedule, 200)).toMatchObject({ name: '1A-03' });
+  expect(schedule.count).toBe(61);
+  expect(cells(schedule, 0)).toMatchObject({ name: '1A-03' });
+  expect(textsOf(part)[1]).toBe('90 panels added, 1 port moved.');
   expect(textsOf(part).join()).toContain('And 30 panels more');
+  expect(textsOf(changesPart(since([price]))!)[1]).toBe('No panel, port, cable or circuit changed.');
 });
