@@ -1,5 +1,5 @@
 import type { Path } from '../../../plan/commands/path';
-import { AddButton, RemoveButton } from '../../bench/ListButtons';
+import { OwnOfSurface } from '../../bench/OwnOfSurface';
 import { PlanCount } from '../../bench/PlanFields';
 import { useActions } from '../../state/use-bench';
 import { usePlan } from '../../state/use-plan';
@@ -7,40 +7,28 @@ import { Button } from '../../widgets/Button';
 
 /** How one surface is fed where it differs from the stage; or a way to give it that. */
 export function SurfaceFeedFields({ surfaceId, name }: { readonly surfaceId: string; readonly name: string }) {
-  const index = usePlan((plan) => plan.feed.bySurface.findIndex((entry) => entry.surfaceId === surfaceId));
-  const count = usePlan((plan) => plan.feed.bySurface.length);
   const zonesANode = usePlan((plan) => plan.feed.zonesANode);
-  const list = ['feed', 'bySurface'] as const;
-  if (index < 0) {
-    return (
-      <AddButton
-        list={list}
-        index={count}
-        value={{ surfaceId, zonesANode, linkId: null, canvas: null }}
-        label={`feed of ${name}`}
-      >
-        Give {name} its own
-      </AddButton>
-    );
-  }
-  const path = [...list, index];
   return (
-    <fieldset className="group">
-      <legend>{name}</legend>
-      <div className="fields">
-        <PlanCount
-          path={[...path, 'zonesANode']}
-          label="Zones a node, at most"
-          absent="all of it"
-          least={1}
-          most={10_000}
-        />
-        <CanvasFields path={[...path, 'canvas']} surfaceId={surfaceId} name={name} />
-      </div>
-      <RemoveButton list={list} index={index} label={`own feed of ${name}`}>
-        As the stage
-      </RemoveButton>
-    </fieldset>
+    <OwnOfSurface
+      of="feed"
+      surfaceId={surfaceId}
+      name={name}
+      what="feed"
+      first={{ zonesANode, linkId: null, canvas: null }}
+    >
+      {(path) => (
+        <>
+          <PlanCount
+            path={[...path, 'zonesANode']}
+            label="Zones a node, at most"
+            absent="all of it"
+            least={1}
+            most={10_000}
+          />
+          <CanvasFields path={[...path, 'canvas']} surfaceId={surfaceId} name={name} />
+        </>
+      )}
+    </OwnOfSurface>
   );
 }
 
