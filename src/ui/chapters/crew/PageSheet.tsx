@@ -6,6 +6,8 @@ export function PageSheet({ svg }: { readonly svg: string }) {
   useEffect(() => {
     // Parsed as a document of its own, so that nothing in a name becomes part of the page.
     const drawn = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    // What is not read out takes no focus either: links are followed from the file, or by their code.
+    for (const link of drawn.querySelectorAll('a')) link.remove();
     box.current?.replaceChildren(document.importNode(drawn, true));
   }, [svg]);
   return <div ref={box} className="page-sheet" aria-hidden />;
