@@ -12,11 +12,12 @@ import { smallPlan } from '../arbitraries/small-plan';
 const { evaluate } = createEvaluator();
 const stopsOf = (checks: readonly Check[]) => checks.flatMap(({ id, severity }) => (severity === 'stop' ? [id] : []));
 
-/** A stop of the runs, nodes or links of a surface that had none before: nothing could be judged until a fix gave it its first zone. */
+/** A stop of the runs, nodes or links of a surface that had none before: nothing but its delay could be judged until a fix gave it its first zone. */
 function isFirstSent(id: string, before: readonly Check[]): boolean {
   const chapter = ['runs.', 'nodes.', 'links.'].find((start) => id.startsWith(start));
   const letter = id.slice(id.lastIndexOf('.'));
-  return chapter !== undefined && !before.some((other) => other.id.startsWith(chapter) && other.id.endsWith(letter));
+  const judged = before.filter((other) => other.id !== `nodes.delay${letter}`);
+  return chapter !== undefined && !judged.some((other) => other.id.startsWith(chapter) && other.id.endsWith(letter));
 }
 
 /** What goes wrong with the fixes of a plan when each is applied to it, and the checks that have one. */

@@ -24,7 +24,7 @@ export function chooseWayFix(
   const knowing = zones.filter(({ answer }) => answer.ways.some((wiring) => wayKey(wiring.way) === key));
   if (knowing.length === 0) return null;
   const value = changesForWay(way, knowing, changes, ground, zones);
-  const searched = zones.map((zone) => ({ ...zone, wiring: zone.answer.chosen, byHand: false }));
+  const searched = zones.map((zone) => ({ ...zone, wiring: zone.searched, byHand: false }));
   if (!holds(layHandChanges(searched, value, ground).zones)) return null;
   return setFieldsFix(label, 'way of wiring', [{ path: ['handChanges'], value }]);
 }

@@ -79,7 +79,7 @@ function figuresOf(
   const parts = alike.map(({ zone, count, wirings }) => {
     const there = zone.ports.runsAProcessor;
     const asIs = chosen || wayKey(zone.wiring.way) === key ? zone.wiring : null;
-    return { wiring: asIs ?? bestOfWay(wirings.get(key) ?? [], there) ?? zone.answer.chosen, count, there };
+    return { wiring: asIs ?? bestOfWay(wirings.get(key) ?? [], there) ?? zone.searched, count, there };
   });
   const sum = (value: (wiring: ZoneWiring) => number) =>
     parts.reduce((total, { wiring, count }) => total + value(wiring) * count, 0);

@@ -20,7 +20,9 @@ export interface WiredZone extends ZoneGrid {
   readonly limits: RunLimits;
   /** What the search found. */
   readonly answer: ZoneAnswer;
-  /** What holds: what was chosen for the surface's zones together, or what was made of it by hand. */
+  /** What was chosen of it for the surface's zones together. */
+  readonly searched: ZoneWiring;
+  /** What holds: what was searched, or what was made of it by hand. */
   readonly wiring: ZoneWiring;
   readonly byHand: boolean;
 }
@@ -36,7 +38,7 @@ export interface WireInputs {
 /** Wires every zone of the stage as the search chooses, the zones of a surface together; in the order of zones. */
 export function wireZones({ signal, surfaces, ports, zones, solve }: WireInputs): WiredZone[] {
   const indexOf = new Map(surfaces.surfaces.map(({ surfaceId }, i) => [surfaceId, i]));
-  const wired = zones.zones.map((zone): WiredZone => {
+  const solved = zones.zones.map((zone) => {
     const surface = indexOf.get(zone.surfaceId)!;
     const table = surfaces.surfaces[surface]!;
     const own = ports.surfaces[surface]!;
@@ -47,11 +49,14 @@ export function wireZones({ signal, surfaces, ports, zones, solve }: WireInputs)
       portsThere: own.runsAProcessor,
       portsABreakout: own.portsABreakout / portsARun(own),
     });
-    return { zone, surface, table, ports: own, limits, grid, panels, answer, wiring: answer.chosen, byHand: false };
+    return { zone, surface, table, ports: own, limits, grid, panels, answer };
   });
   return surfaces.surfaces.flatMap((_, i) => {
-    const own = wired.filter(({ surface }) => surface === i);
+    const own = solved.filter(({ surface }) => surface === i);
     const wirings = matchZones(own.map(({ answer }) => answer));
-    return own.map((zone, at) => ({ ...zone, wiring: wirings[at]! }));
+    return own.map((zone, at): WiredZone => {
+      const searched = wirings[at]!;
+      return { ...zone, searched, wiring: searched, byHand: false };
+    });
   });
 }

@@ -32,9 +32,13 @@ export function checkHeightLimit(judged: JudgedWall): Check[] {
         where: [surfacePlace(judged), wallField(judged, 'bands')],
         sentence: `Wall ${wall.letter} ${does}; its panels may ${may} by the sheet.`,
         ...(rows !== null && {
-          fix: setFieldsFix('Take rows off the top', `rows of wall ${wall.letter}`, [
-            { path: ['walls', index, 'bands', wall.bands.length - 1, 'rows'], value: rows },
-          ]),
+          fix: {
+            ...setFieldsFix('Take rows off the top', `rows of wall ${wall.letter}`, [
+              { path: ['walls', index, 'bands', wall.bands.length - 1, 'rows'], value: rows },
+            ]),
+            // Fewer rows may be too few for the zones that are asked for one above the other.
+            otherwise: null,
+          },
         }),
       },
     ];

@@ -95,3 +95,24 @@ test('compareWays counts the figures of all zones together', () => {
 test('compareWays of no zone is empty', () => {
   expect(compareWays('a', [])).toEqual([]);
 });
+
+test('compareWays counts a zone that does not know the way as it is searched together with the others', () => {
+  const { zones } = wireStage(
+    plainRuns({
+      wall: plainSurface({ columns: 9, bands: [{ type: plainType(216), rows: 3 }] }),
+      signal: plainSignal({ bySurface: [own] }),
+    }),
+  );
+  const [first, ...others] = zones;
+  const folded = first!.answer.ways.find(({ way }) => way.kind === 'folded')!;
+  const columns = first!.answer.ways.find(({ way }) => way.kind === 'columns')!;
+  // Alone the others would choose a fold, of two ports; together they are searched as columns, of three.
+  const asOne = others.map((zone) => ({
+    ...zone,
+    answer: { ...zone.answer, chosen: folded, ways: [columns] },
+    searched: columns,
+    wiring: columns,
+  }));
+  const ways = compareWays('a', [first!, ...asOne]);
+  expect(ways.find(({ way }) => way.kind === 'folded')).toMatchObject({ ports: 2 + 3 + 3 });
+});
