@@ -14,6 +14,9 @@ import { useCrewPages } from './use-crew-pages';
 import { printWithWholeFaces, usePrinting } from './use-printing';
 import './crew.css';
 
+/** A browser takes its time to print more. */
+const manyPages = 150;
+
 /** Everything that the crew gets on paper: chosen, looked at, saved as PDF, printed. */
 export function CrewPage() {
   const { asked, parts, pages, search, share, isReady } = useCrewPages();
@@ -38,7 +41,7 @@ export function CrewPage() {
             </div>
             <p className="quiet">
               Print at actual size, not fitted to the page: then the scale bars measure true. The PDF asks for it by
-              itself.
+              itself.{pages.length > manyPages && ' A set of so many pages prints faster from the PDF.'}
             </p>
             {file.share !== null && <SearchProgress of={file.search} label="Making the PDF" share={file.share} />}
             {file.share === null && !isReady && (
