@@ -13,6 +13,7 @@ import { decodeShare } from '../../src/files/share-link';
 import { samplePlan } from '../arbitraries/sample-plans';
 import { textsOf } from '../sheets/pages/page-boxes';
 import { printFonts } from '../sheets/pages/print-fonts';
+import { readPageCodes } from './read-page-codes';
 import { readPdf } from './read-pdf-pages';
 import { readSvg } from './read-svg';
 
@@ -92,3 +93,17 @@ test('crewParts puts a code that opens a copy of the plan on the cover, where an
   expect('plan' in opened && opened.plan.name).toBe(plan.name);
   expect(codes(null)).toEqual([]);
 });
+
+test.each(['a4', 'tabloid'] as const)(
+  'the code on the cover on %s is read by an outside decoder and opens the plan',
+  async (paper) => {
+    const cover = { ...asked, paper, address: 'https://plan.example/', parts: ['cover'], fonts: printFonts };
+    const { bytes } = (await drained(makeCrewSet(cover, plan, evaluation)).answer)!;
+    const { pages } = await readPdf(bytes);
+    const [said, ...others] = pages.flatMap(readPageCodes);
+    expect(others).toEqual([]);
+    expect(said).toBe(pages.flatMap(({ links }) => links)[0]!.url);
+    const opened = decodeShare(/^https:\/\/plan\.example\/#share=(.*)$/.exec(said!)![1]!);
+    expect('plan' in opened && opened.plan.name).toBe(plan.name);
+  },
+);
