@@ -23,7 +23,7 @@ export function mendInput(inputs: LinksInputs, surfaceId: string, limitBps: numb
     const field = { path: ['feed', 'bySurface', own, 'canvas'], value: null };
     return { ...setFieldsFix('As large as its zones need', 'canvas', [field]), otherwise: null };
   }
-  for (let most = shared - 1; most >= 1; most--) {
+  for (let most = shared - 1; most >= 1; most = most > 16 ? Math.floor(most * 0.8) : most - 1) {
     const canvas = shareCanvas(nodes, most);
     if (fits(canvas)) return { ...shareNodesFix(inputs.bySurface, surfaceId, canvas.zones), otherwise: null };
   }

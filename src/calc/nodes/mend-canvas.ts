@@ -26,7 +26,7 @@ export function mendCanvas(
     ]);
     return { ...fix, otherwise: null };
   }
-  for (let most = shared - 1; most >= 1; most--) {
+  for (let most = shared - 1; most >= 1; most = most > 16 ? Math.floor(most * 0.8) : most - 1) {
     const canvas = shareCanvas(nodes, most);
     if (fits(canvas)) return { ...shareNodesFix(feed.bySurface, surfaceId, canvas.zones), otherwise: null };
   }
