@@ -48,6 +48,15 @@ test('what is owned meets a rate: it fits or not, what must change is listed, ap
   await expect(page.getByRole('link', { name: 'Wish stop 1' })).toBeVisible();
 });
 
+/** Job (c): everything for Monday. */
+test('the crew set is two presses away from the first visit, as one PDF', async ({ page, clicks }) => {
+  await openWorkbench(page);
+  await page.getByRole('link', { name: 'What does the crew need on Monday?' }).click();
+  const pdf = await savedBy(page, page.getByRole('button', { name: 'Save PDF' }));
+  expect(clicks.count()).toBe(2);
+  expect(pdf.bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+});
+
 /** Job (c): print the bill for Monday; `print.spec.ts` reads what is printed. */
 test('the bill is one press away as CSV, as a spreadsheet and as a print, and all hold the same lines', async ({
   page,
@@ -57,7 +66,7 @@ test('the bill is one press away as CSV, as a spreadsheet and as a print, and al
     window.print = () => document.documentElement.setAttribute('data-printed', '');
   });
   await openWorkbench(page);
-  await page.getByRole('link', { name: 'Print the bill.' }).click();
+  await page.getByRole('link', { name: 'bill', exact: true }).click();
   const csv = await savedBy(page, page.getByRole('button', { name: 'Save as CSV' }));
   const xlsx = await savedBy(page, page.getByRole('button', { name: 'Save as spreadsheet' }));
   await page.getByRole('button', { name: 'Print the bill' }).click();

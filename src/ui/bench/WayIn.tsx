@@ -29,7 +29,8 @@ export function WayIn() {
           <a href={href('picture')}>Does what we own fit the frame rate?</a> Every rate and depth, and what must change.
         </li>
         <li>
-          <a href={href('materials')}>Print the bill.</a> Everything counted from the plan.
+          <a href={href('crew')}>What does the crew need on Monday?</a> Drawings, lists and check sheets, with the{' '}
+          <a href={href('materials')}>bill</a>, as one print.
         </li>
       </ul>
       <Button small look="plain" onClick={() => desk.remember({ wayInClosed: true })}>
