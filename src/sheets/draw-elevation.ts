@@ -7,6 +7,7 @@ import { drawElevationWalls } from './elevation-walls';
 import { findOpening } from './find-opening';
 import type { Format } from './format';
 import { LineBuilder } from './line-builder';
+import { paperStyle } from './paper-style';
 import { personMm, personOutline } from './person-outline';
 import { spreadLevels } from './spread-levels';
 import type { StageParts } from './stage-parts';
@@ -89,7 +90,8 @@ export function drawElevation(
     ],
     legend: [],
   };
-  return { ...drawing, box: drawingExtent({ ...drawing, box: noBox }) };
+  const extent = drawingExtent({ ...drawing, box: noBox });
+  return { ...drawing, box: { ...extent, leftMm: Math.min(extent.leftMm, leaders.leftMm) } };
 }
 
 const noBox: Box = { leftMm: 0, topMm: 0, rightMm: 0, bottomMm: 0 };
@@ -121,7 +123,7 @@ function levelsOf(parts: StageParts, ofCeilings: readonly Level[], stage: Box, f
     .sort((a, b) => a.heightMm - b.heightMm);
 }
 
-/** A thin line from each level to its text on the left, where texts keep clear of each other. */
+/** A thin line from each level to its text on the left, where texts keep clear of each other; `leftMm`: where the longest begins. */
 function drawLevels(levels: readonly Level[], leftMm: number, reduction: number) {
   const lines = new LineBuilder();
   const heights = spreadLevels(
@@ -142,7 +144,9 @@ function drawLevels(levels: readonly Level[], leftMm: number, reduction: number)
     leastScale: 0,
     lines: lines.build(),
   };
-  return { stroke, labels: series('dimensions', labels) };
+  const letters = Math.max(0, ...labels.map(({ text }) => text.length));
+  const textMm = (letters * 0.6 + 0.7) * paperStyle.lettersMm.normal;
+  return { stroke, labels: series('dimensions', labels), leftMm: endMm - textMm * reduction };
 }
 
 /** On the right: the foot of every wall, its bands where it has several, and its top, each set of walls of one kind once. */

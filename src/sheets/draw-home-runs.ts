@@ -18,20 +18,18 @@ export interface HomeRunEntry {
   readonly number: number;
 }
 
-/**
- * Lanes for cables within one panel's width (its height, where they come from the side: there they pass between the panel's
- * name and the line of its run), as shares of it; more cables than these lie evenly between the outermost.
- */
-const lanes = {
-  upright: { shares: [0.26, 0.42, 0.12, 0.34, 0.19], from: 0.12, until: 0.42 },
-  level: { shares: [0.36, 0.44, 0.32, 0.4, 0.34], from: 0.32, until: 0.44 },
-} as const;
+/** Lanes for cables within one panel's width, as shares of it; more cables than these lie evenly between the outermost. */
+const upright = { shares: [0.26, 0.42, 0.12, 0.34, 0.19], from: 0.12, until: 0.42 } as const;
+/** Within its height, where they come from the side: between the panel's name and the line of its run, in order from above. */
+const level = { only: 0.36, from: 0.32, until: 0.44 } as const;
 /** Rows of tags in the space beside the surface, as shares of it: where the first stands, its usual step, where the last may. */
 const tagRows = { first: 0.2, step: 0.33, last: 0.86 } as const;
 
-function laneShareOf(k: number, count: number, upright: boolean): number {
-  const { shares, from, until } = lanes[upright ? 'upright' : 'level'];
-  return count <= shares.length ? shares[k]! : from + ((until - from) * k) / (count - 1);
+function laneShareOf(k: number, count: number, isUpright: boolean): number {
+  if (!isUpright && count === 1) return level.only;
+  if (isUpright && count <= upright.shares.length) return upright.shares[k]!;
+  const { from, until } = isUpright ? upright : level;
+  return from + ((until - from) * k) / (count - 1);
 }
 
 /** However many cables come to one panel's width, their tags stay off what is drawn beyond the space. */
@@ -48,23 +46,26 @@ export function drawHomeRuns(
 ): { readonly stroke: Stroke; readonly tags: readonly LabelSeries[] } {
   const lines = new LineBuilder();
   const rows: { label: Label; number: number }[][] = [];
-  const upright = side === 'bottom' || side === 'top';
-  const spaceMm = upright ? grid.belowMm : grid.besideMm;
+  const isUpright = side === 'bottom' || side === 'top';
+  const spaceMm = isUpright ? grid.belowMm : grid.besideMm;
   const sign = side === 'bottom' || side === 'right' ? 1 : -1;
 
-  for (const group of groupedByLane(entries, upright)) {
+  for (const group of groupedByLane(entries, isUpright)) {
     // Deepest first: its lane is the outermost, so that the branch of a nearer entry crosses no other cable.
-    group.sort((a, b) => sign * (upright ? a.yMm - b.yMm : a.xMm - b.xMm));
+    group.sort((a, b) => sign * (isUpright ? a.yMm - b.yMm : a.xMm - b.xMm));
     group.forEach((entry, k) => {
-      const laneShare = laneShareOf(k, group.length, upright);
+      const laneShare = laneShareOf(k, group.length, isUpright);
       const edge = edgeMm(grid, entry.strip, side);
       const tagAt = edge + sign * spaceMm * tagShareOf(k, group.length);
-      const lane = laneMm(grid, entry, upright, laneShare);
-      const point = (along: number, across: number): [number, number] => (upright ? [along, across] : [across, along]);
+      const lane = laneMm(grid, entry, isUpright, laneShare);
+      const point = (along: number, across: number): [number, number] =>
+        isUpright ? [along, across] : [across, along];
       lines.moveTo(...point(lane, tagAt));
-      lines.lineTo(...point(lane, upright ? entry.yMm : entry.xMm));
+      lines.lineTo(...point(lane, isUpright ? entry.yMm : entry.xMm));
       lines.lineTo(entry.xMm, entry.yMm);
       const [xMm, yMm] = point(lane, tagAt);
+      // Lines that pass on to tags farther out lie under this one: its tag stands above them all.
+      const asideLine = k < group.length - 1 ? -1 : 0;
       rows[k] ??= [];
       rows[k].push({
         label: {
@@ -72,8 +73,8 @@ export function drawHomeRuns(
           ...(entry.shortTag === null ? {} : { short: entry.shortTag }),
           xMm,
           yMm,
-          asideX: upright ? 0 : sign,
-          asideY: upright ? sign : 0,
+          asideX: isUpright ? 0 : sign,
+          asideY: isUpright ? sign : asideLine,
           gap: 0.15,
         },
         number: entry.number,

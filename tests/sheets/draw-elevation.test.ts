@@ -76,6 +76,13 @@ test('drawElevation keeps texts of heights clear of each other on paper', () => 
   for (let i = 1; i < ys.length; i++) expect(ys[i - 1]! - ys[i]!).toBeGreaterThanOrEqual(4.2 * 50 - 1e-6);
 });
 
+test('drawElevation keeps room in its box for the whole texts of the heights', () => {
+  // A fixed-width letter is 0.6 of its height wide (IBM Plex Mono); normal letters are 2.5 mm high on paper: at 1:50 75 mm each.
+  const { box, labels } = drawn();
+  const levels = Array.from({ length: labels[0]!.count }, (_, i) => labels[0]!.at(i));
+  for (const { text, xMm } of levels) expect(box.leftMm).toBeLessThanOrEqual(xMm - text.length * 75);
+});
+
 test('drawElevation says from where it is seen', () => {
   expect((['front', 'back', 'right'] as const).map((side) => drawn(side).notes[0])).toEqual([
     'seen level from outside, from the side to which the walls open',

@@ -62,6 +62,19 @@ describe('drawHomeRuns', () => {
     expect(isOutside(line![0]![0]!, line![0]![1]!)).toBe(true);
     expect(line!.at(-1)).toEqual([810, 2750]);
   });
+  it('lets no cable from the side pass through the tag of another: lines farther out lie under the tags that they pass', () => {
+    const entries = [0, 1, 2, 3].map((k) => ({ ...low, xMm: 310 + 250 * k, number: k + 1 }));
+    for (const side of ['left', 'right'] as const) {
+      const { tags, stroke } = drawHomeRuns(grid, entries, side);
+      const labels = tags.map((row) => row.at(0));
+      expect(labels.map(({ asideY }) => asideY)).toEqual([-1, -1, -1, 0]);
+      const lanes = polylines(stroke.lines).map((line) => line[0]![1]!);
+      expect(lanes).toEqual(labels.map(({ yMm }) => yMm));
+      expect(lanes).toEqual([...lanes].sort((a, b) => a - b));
+      // Between the panel's name and the line of its run, which is in the middle of the panel.
+      expect(lanes.every((yMm) => yMm > 2500 && yMm < 2750)).toBe(true);
+    }
+  });
   it('comes from the floor where a wall stands above it', () => {
     const raised = flatGrid({ columns: 3, rows: 4, baseMm: 800 });
     const [line] = polylines(drawHomeRuns(raised, [low], 'bottom').stroke.lines);

@@ -1,3 +1,4 @@
+import { cautions } from '../../calc/cautions';
 import type { Evaluation } from '../../calc/evaluation';
 import { listThings } from '../../calc/log/list-things';
 import { scheduleThings } from '../schedule-things';
@@ -14,7 +15,7 @@ export function checkSheetPart({ surfaces, zones, runs, power }: Evaluation): Cr
     .map((of) => scheduleThings(surfaces, of, things[of]))
     .filter(({ count }) => count > 0);
   if (tables.length === 0) return null;
-  return blocksPart('check-sheet', 'Check sheet', null, [
+  return blocksPart('check-sheet', 'Check sheet', things.circuit.length > 0 ? cautions.electricity : null, [
     { kind: 'text', style: 'body', text: 'Sign with initials when it is done; leave the box empty while it is not.' },
     ...tables.map((schedule) => ({ kind: 'table' as const, title: schedule.title, schedule, boxes })),
   ]);

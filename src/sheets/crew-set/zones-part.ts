@@ -1,3 +1,4 @@
+import { cautions } from '../../calc/cautions';
 import type { NodesResults } from '../../calc/nodes/node-result';
 import type { Zone } from '../../calc/zones/zone-result';
 import { counted } from '../../units/counted';
@@ -53,7 +54,7 @@ export function zonesPart(
       title: (part) =>
         `Processor ${zone.processor}: ${letter}${latticeSpan('C', part.firstColumn, part.columns)}, ${latticeSpan('R', part.firstRow, part.rows)}`,
       heightShare: 0.6,
-      caution: null,
+      caution: table.kind === 'wall' ? cautions.height : cautions.hangingLoad,
       since,
       under,
       rooms,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { cautions } from '../../../src/calc/cautions';
 import { emptyPlan } from '../../../src/plan/empty-plan';
 import { checkSheetPart } from '../../../src/sheets/crew-set/check-sheet-part';
 import { samplePlan } from '../../arbitraries/sample-plans';
@@ -13,6 +14,11 @@ test('checkSheetPart has boxes for every column, port and circuit of the plan, i
     evaluation.headline.circuits,
   ]);
   for (const { boxes } of tables) expect(boxes).toEqual(['Stands', 'Wired', 'Powered', 'Tested']);
+});
+
+test('checkSheetPart carries the caution of electricity, since circuits are signed on it', () => {
+  const { evaluation } = evaluated(samplePlan('flat'));
+  expect(checkSheetPart(evaluation)!.sheets.map(({ caution }) => caution)).toEqual([cautions.electricity]);
 });
 
 test('checkSheetPart of nothing is none', () => {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { cautions } from '../../../src/calc/cautions';
 import { zonesPart } from '../../../src/sheets/crew-set/zones-part';
 import { stageParts } from '../../../src/sheets/stage-parts';
 import { samplePlan } from '../../arbitraries/sample-plans';
@@ -56,6 +57,11 @@ test('zonesPart names every panel on the sheets of its zone, and tags every run,
   }
   expect(new Set(names).size).toBe(evaluation.headline.panels);
   expect(names).toHaveLength(evaluation.headline.panels);
+});
+
+test('zonesPart carries the caution of height where a wall is built, of hanging load where a ceiling is', () => {
+  for (const { side, caution } of part.sheets)
+    expect(caution).toBe(side === 'drawn from behind' ? cautions.height : cautions.hangingLoad);
 });
 
 test('zonesPart of a stage without zones is none', () => {
