@@ -2,6 +2,7 @@ import { changesSinceIssue } from '../calc/compare/changes-since-issue';
 import { createEvaluator } from '../calc/evaluate';
 import type { Evaluation } from '../calc/evaluation';
 import type { Plan } from '../plan/plan';
+import { revisionOnPaper } from '../plan/revision-on-paper';
 import type { CrewPart } from '../sheets/crew-set/crew-part';
 import { crewSet } from '../sheets/crew-set/crew-set';
 import { drawingRoom } from '../sheets/pages/lay-out-drawing';
@@ -113,7 +114,7 @@ export function crewPageSteps(
     format: (value, unit) => formatQuantity(value, unit, display),
     titleBlock: {
       plan: plan.name,
-      revision: plan.revision,
+      revision: revisionOnPaper(plan),
       date,
       fingerprint: planFingerprint(plan),
       stops: evaluation.checks.filter(({ severity }) => severity === 'stop').length,

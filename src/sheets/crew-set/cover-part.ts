@@ -1,5 +1,6 @@
 import type { Evaluation } from '../../calc/evaluation';
 import type { Plan } from '../../plan/plan';
+import { revisionOnPaper } from '../../plan/revision-on-paper';
 import { formatQuantity } from '../../units/format-quantity';
 import { describeStage } from '../describe-stage';
 import { headlineFigures } from '../headline-figures';
@@ -18,7 +19,7 @@ export function coverPart(plan: Plan, evaluation: Evaluation, { display, url }: 
   const checks = scheduleChecks(evaluation.checks, display);
   const blocks: readonly Block[] = [
     ...text('title', plan.name),
-    ...text('lead', plan.revision === '' ? 'Crew set' : `Crew set, revision ${plan.revision}`),
+    ...text('lead', setWords(plan)),
     ...text('body', plan.note),
     ...text(
       'body',
@@ -41,4 +42,12 @@ export function coverPart(plan: Plan, evaluation: Evaluation, { display, url }: 
     { kind: 'contents' },
   ];
   return blocksPart('cover', 'Cover', null, blocks);
+}
+
+function setWords(plan: Plan): string {
+  if (plan.revision === '') return 'Crew set';
+  const revision = revisionOnPaper(plan);
+  return revision === plan.revision
+    ? `Crew set, revision ${revision}`
+    : `Crew set, changed after revision ${plan.revision} and not issued since`;
 }

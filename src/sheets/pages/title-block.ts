@@ -76,7 +76,7 @@ export function drawTitleBlock(frame: Box, block: TitleBlock, words: SheetWords)
 
 function rowsOf(block: TitleBlock, words: SheetWords, widthMm: number): readonly (readonly Cell[])[] {
   const named: readonly Cell[] = [
-    { name: 'Plan', value: block.plan, share: 1, strong: true },
+    { name: 'Plan', value: block.plan.trim() === '' ? '–' : block.plan, share: 1, strong: true },
     { name: 'Title', value: words.title, share: 1, strong: true },
   ];
   const details: readonly Cell[] = [

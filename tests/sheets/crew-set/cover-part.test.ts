@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
+import { createEvaluator } from '../../../src/calc/evaluate';
 import { emptyPlan } from '../../../src/plan/empty-plan';
 import { coverPart } from '../../../src/sheets/crew-set/cover-part';
 import { samplePlan } from '../../arbitraries/sample-plans';
+import { issue, widenLeft } from '../../calc/names/issue';
 import { blocksOf, evaluated, options, textsOf } from './sample-set';
 
 const flat = evaluated(samplePlan('flat'));
@@ -12,6 +14,12 @@ test('coverPart opens with the name of the plan, its revision and its note', () 
   const plan = { ...flat.plan, revision: 'C' };
   const texts = textsOf(coverPart(plan, flat.evaluation, options));
   expect(texts.slice(0, 3)).toEqual(['Ferry Lane window (invented sample)', 'Crew set, revision C', plan.note]);
+});
+
+test('coverPart of a plan changed since it was issued does not pass for the issued one', () => {
+  const changed = widenLeft(issue(flat.plan, createEvaluator(), 'C'));
+  const texts = textsOf(coverPart(changed, flat.evaluation, options));
+  expect(texts[1]).toBe('Crew set, changed after revision C and not issued since');
 });
 
 test('coverPart counts what the plan counts', () => {

@@ -71,3 +71,8 @@ test('drawTitleBlock cuts nothing of names of 200 signs', () => {
   expect(said).toContain(plan.replaceAll(' ', ''));
   expect(said).toContain(title);
 });
+
+test('drawTitleBlock has a dash where the plan or its revision has no name, so that no cell stands empty', () => {
+  const texts = textsOf(drawTitleBlock(lying, { ...block, plan: ' ', revision: '' }, words)) as unknown;
+  expect(JSON.stringify(texts).match(/–/g)).toHaveLength(2);
+});
