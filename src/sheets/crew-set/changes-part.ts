@@ -13,7 +13,7 @@ const mostPanels = 60;
 /** What changed since the plan was last given to the crew; null where it never was. */
 export function changesPart({ since, display }: Pick<CrewSetOptions, 'since' | 'display'>): CrewPart | null {
   if (since === null) return null;
-  const { changes, hidden } = listed(since.changes);
+  const { changes, hidden } = listed(since.changes.flatMap(forCrew));
   const formats = {
     before: closely({ ...display, currency: since.currency }),
     after: closely(display),
@@ -38,6 +38,13 @@ export function changesPart({ since, display }: Pick<CrewSetOptions, 'since' | '
         ]),
   ];
   return blocksPart('changes', title, null, blocks);
+}
+
+/** A change as a crew reads it: checks without the ids that software knows them by, and no offers, which are the planner's. */
+function forCrew(change: Change): readonly Change[] {
+  if (change.what !== 'check') return [change];
+  const isOffer = (said: Change['before']) => said === null || said[0] === 'offer: ';
+  return isOffer(change.before) && isOffer(change.after) ? [] : [{ ...change, name: '' }];
 }
 
 /** All changes, those of panels last and no more than the first so many of them. */

@@ -37,6 +37,27 @@ test('changesPart lists what changed since a revision, the old money in its own 
   expect(cells(schedule, 1)).toMatchObject({ before: 'US$5.00', after: '€6.00' });
 });
 
+test('changesPart says checks in words, without ids, and leaves the planner what is only an offer', () => {
+  const check = (name: string, before: string | null, after: string | null): Change => {
+    const said = (severity: string | null) => (severity === null ? null : [`${severity}: `, `About ${name}.`]);
+    return { kind: 'changed', what: 'check', name, before: said(before), after: said(after) };
+  };
+  const checks = [
+    check('power.legs', 'offer', 'stop'),
+    check('runs.offer', null, 'offer'),
+    check('wish', 'watch', null),
+  ];
+  const { schedule } = tablesOf(changesPart(since(checks))!)[0]!;
+  expect(schedule.count).toBe(2);
+  expect(cells(schedule, 0)).toMatchObject({
+    name: '',
+    before: 'offer: About power.legs.',
+    after: 'stop: About power.legs.',
+  });
+  expect(cells(schedule, 1)).toMatchObject({ name: '', before: 'watch: About wish.' });
+  expect(textsOf(changesPart(since([checks[1]!]))!)).toContain('Nothing that a crew reads has changed since.');
+});
+
 test('changesPart says so where nothing changed', () => {
   const part = changesPart(since([]))!;
   expect(tablesOf(part)).toEqual([]);
