@@ -30,7 +30,7 @@ export interface LabelledCable {
   readonly name: string;
   readonly from: CableEnd;
   readonly to: CableEnd;
-  /** Cable of the catalogue that is counted for it, with its length where its name says so. */
+  /** Stock length where the plan lets it be worked out (home runs, returns), and the cable of the catalogue that is counted for it. */
   readonly lengthClass: string;
   /** Cables that the label stands for: more than one for jumpers alone. */
   readonly count: number;

@@ -1,16 +1,22 @@
 import { cableName } from '../../calc/materials/cable-name';
 import type { Circuit, PowerResults } from '../../calc/power/power-result';
+import type { CableLength, HomeRunLengths } from '../../calc/runs/home-run-lengths';
 import type { Run, RunsResults } from '../../calc/runs/run-result';
 import { panelAt } from '../../calc/surfaces/panel-at';
 import type { SurfaceSet } from '../../calc/surfaces/surface-table';
 import type { Cable } from '../../plan/cable';
+import type { Plan } from '../../plan/plan';
 import { type CableEnd, kindWords, type LabelledCable, type LabelledKind, labelledKinds } from './labelled-cable';
+import { stockLengthText } from './stock-length-text';
 
 export interface LabelInputs {
   readonly surfaces: SurfaceSet;
   readonly runs: Pick<RunsResults, 'runs' | 'order'>;
   readonly power: Pick<PowerResults, 'circuits' | 'order'>;
   readonly cables: readonly Cable[];
+  /** In the order of runs. */
+  readonly homeRuns: readonly HomeRunLengths[];
+  readonly lengths: Plan['lengths'];
 }
 
 /**
@@ -32,18 +38,19 @@ const listers: Readonly<Record<LabelledKind, Lister>> = {
       return cable(inputs, { kind, name, from, to, count: 1, item: { kind: 'breakout', name }, panel: null });
     }),
   'home-run': (inputs, kind) =>
-    inputs.runs.runs.map((run) => {
-      const { port: name, start } = run;
+    inputs.runs.runs.map(({ port: name, start }, i) => {
       const panel = inputs.runs.order[start]!;
       const to = panelEnd(inputs, panel);
-      return cable(inputs, { kind, name, from: portEnd(name), to, count: 1, item: { kind: 'port', name }, panel });
+      const rest = { kind, name, from: portEnd(name), to, count: 1, item: { kind: 'port', name }, panel } as const;
+      return cable(inputs, rest, inputs.homeRuns[i]!.home);
     }),
   return: (inputs, kind) =>
-    inputs.runs.runs.flatMap(({ returnPort: name, start, count }) => {
+    inputs.runs.runs.flatMap(({ returnPort: name, start, count }, i) => {
       if (name === null) return [];
       const panel = inputs.runs.order[start + count - 1]!;
       const from = panelEnd(inputs, panel);
-      return cable(inputs, { kind, name, from, to: portEnd(name), count: 1, item: { kind: 'port', name }, panel });
+      const rest = { kind, name, from, to: portEnd(name), count: 1, item: { kind: 'port', name }, panel } as const;
+      return cable(inputs, rest, inputs.homeRuns[i]!.back);
     }),
   'data-jumper': (inputs, kind) =>
     inputs.runs.runs.flatMap((run) => jumpers(inputs, kind, inputs.runs.order, run, { kind: 'port', name: run.port })),
@@ -60,8 +67,14 @@ const listers: Readonly<Record<LabelledKind, Lister>> = {
     ),
 };
 
-function cable({ cables }: LabelInputs, rest: Omit<LabelledCable, 'lengthClass'>): LabelledCable {
-  return { ...rest, lengthClass: cableName(cables, kindWords[rest.kind].cable) };
+/** `length`: where one can be said from what the plan states. */
+function cable(
+  { cables, lengths }: LabelInputs,
+  rest: Omit<LabelledCable, 'lengthClass'>,
+  length: CableLength | null = null,
+): LabelledCable {
+  const name = cableName(cables, kindWords[rest.kind].cable);
+  return { ...rest, lengthClass: length === null ? name : `${stockLengthText(length, lengths)}, ${name}` };
 }
 
 /** The jumpers of a chain, from its first panel to its last; none where it has one panel. */

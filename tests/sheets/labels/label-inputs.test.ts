@@ -10,4 +10,5 @@ test('labelInputs takes the chains and the cables of a plan', () => {
   expect(inputs.cables).toBe(plan.catalogue.cables);
   expect(inputs.runs).toBe(evaluation.runs.results);
   expect(inputs.power).toBe(evaluation.power.results);
+  expect(inputs.homeRuns).toHaveLength(evaluation.runs.results.runs.length);
 });

@@ -8,7 +8,8 @@ import { stageFixture } from '../../arbitraries/evaluation-fixture';
 /** Wall of 2 columns and 3 rows on one processor: a run of the two lowest rows, a run of each panel above; a circuit a column. */
 export function smallStage(change: Partial<LabelInputs> = {}): LabelInputs {
   const { surfaces, runs, power } = stageFixture({ columns: 2, rows: 3, jointDeg: 0, splitAboveRow: 2 });
-  return { surfaces, runs, power, cables: [], ...change };
+  const homeRuns = runs.runs.map(() => ({ home: { leastMm: 1200, stockMm: 2000 }, back: null }));
+  return { surfaces, runs, power, cables: [], homeRuns, lengths: 'metric', ...change };
 }
 
 export function labelInputsOf(plan: Plan): LabelInputs {

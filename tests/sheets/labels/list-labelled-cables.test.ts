@@ -45,11 +45,12 @@ describe('listLabelledCables', () => {
     const cables = allLabels({ ...rest, runs: { ...runs, runs: moved } });
     expect(cables.flatMap(({ kind, name }) => (kind === 'trunk' ? [name] : []))).toEqual(['2Z', '2AA', '10A']);
   });
-  it('takes the length class from the first cable of its kind in the catalogue', () => {
+  it('takes the length class from the first cable of its kind in the catalogue, home runs with their stock length', () => {
     const { cables } = samplePlan('horseshoe').catalogue;
     const classes = new Map(allLabels(smallStage({ cables })).map(({ kind, lengthClass }) => [kind, lengthClass]));
     for (const kind of ['trunk', 'home-run', 'data-jumper', 'circuit', 'power-jumper'] as const) {
-      expect(classes.get(kind)).toBe(cables.find((cable) => cable.kind === kind)?.name);
+      const name = cables.find((cable) => cable.kind === kind)?.name;
+      expect(classes.get(kind)).toBe(kind === 'home-run' ? `2 m, ${name}` : name);
     }
   });
   it('lists the kinds that are asked for alone', () => {

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { homeRunNote } from '../../../sheets/crew-set/home-run-note';
 import type { LabelGrid } from '../../../sheets/labels/label-grid';
 import { labelInputs } from '../../../sheets/labels/label-inputs';
 import { type LabelledKind, labelledKinds } from '../../../sheets/labels/labelled-cable';
@@ -97,6 +98,7 @@ export function LabelsPage() {
               ]}
             />
             <SaveLabels asked={{ kinds: [...kinds], grid, options }} schedule={schedule} canPrint={sheets !== null} />
+            <p className="quiet">{homeRunNote}</p>
             {sheets === null ? (
               <p role="status">Margins and gaps leave no room for labels on this sheet.</p>
             ) : (
