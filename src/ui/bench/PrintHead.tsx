@@ -1,11 +1,14 @@
+import { useMemo } from 'react';
 import { cautions } from '../../calc/cautions';
+import { revisionOnPaper } from '../../plan/revision-on-paper';
 import { useEvaluation } from '../state/use-evaluation';
 import { usePlan } from '../state/use-plan';
 
 /** Title block of a printed page: plan, revision, date, and how many checks stop it. Not seen on the screen. */
 export function PrintHead() {
-  const name = usePlan((plan) => plan.name);
-  const revision = usePlan((plan) => plan.revision);
+  const plan = usePlan((all) => all);
+  const { name } = plan;
+  const revision = useMemo(() => revisionOnPaper(plan), [plan]);
   const stops = useEvaluation((evaluation) => evaluation.checks.filter((check) => check.severity === 'stop').length);
   const date = new Date().toLocaleDateString(undefined, { year: 'numeric', month: 'long', day: 'numeric' });
   return (
